@@ -18,6 +18,7 @@ from pantry_tui.errors import BadInput
 class Food:
     """One row of data/foods.csv. `servings_per_pint`, `servings_per_lb` and `harvest_month` (1-12)
     are estimates; those of a pound are of it as its name says it, raw and bought as it is.
+    `each_lb` are the pounds of one, as a whole bird.
 
     `named`: publications speak of it, or of a class that it is of. Any other food is judged by the
     strictest figures of its group, as one that is in no table. `says` is the method that its name
@@ -39,6 +40,7 @@ class Food:
     role: str = ""
     usual: tuple[str, ...] = ()
     servings_per_lb: float | None = None
+    each_lb: float | None = None
 
     @property
     def facts(self) -> FoodFacts:

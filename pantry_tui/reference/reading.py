@@ -57,6 +57,7 @@ def _foods(folder: Path) -> tuple[Food, ...]:
                 row.text("role"),
                 row.words("usual_methods"),
                 row.number_or_none("servings_per_lb"),
+                row.number_or_none("each_lb"),
             )
         )
     return tuple(found)

@@ -7,9 +7,10 @@ from textual.pilot import Pilot
 
 from pantry_tui.app.lines import Heading
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.weeklines import RestKey, TakeKey, ThawKey
+from pantry_tui.app.weeklines import FallenKey, RestKey, TakeKey, ThawKey
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.core.log.payloads import JarsCounted, Undo
+from pantry_tui.services.lookup import signs
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
@@ -145,3 +146,21 @@ async def test_after_a_refused_key_undo_takes_back_nothing(demo: Pantry) -> None
         assert weeks.accepted(demo) is None
         await pilot.press("z")
         assert isinstance(demo.events[-1].payload, Undo)
+
+
+async def test_what_is_not_sound_by_now_stands_above_the_days_and_a_key_acts_on_it(
+    demo: Pantry,
+) -> None:
+    weeks.accept(demo)
+    name = next(one.containers[0] for one in weeks.week(demo).take if one.food == "applesauce")
+    signs.mark(demo, name, "bulging lid")
+    async with PantryApp(demo).run_test(size=(120, 40)) as pilot:
+        await pilot.press("W")
+        shown = painted(pilot)
+        assert f"{name} applesauce is left out: do not taste it" in shown
+        source = table(pilot).source
+        lines = source.lines(0, source.total)
+        at = next(i for i, line in enumerate(lines) if isinstance(line.key, FallenKey))
+        first_day = next(i for i, line in enumerate(lines) if isinstance(line.key, TakeKey))
+        assert at < first_day
+        assert lines[at].ref == name

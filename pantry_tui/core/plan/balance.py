@@ -55,6 +55,39 @@ def balanced(chosen: Sequence[Chosen], table: Table, menu: Menu, bare: Iterable[
     return moved
 
 
+def left_for_later(chosen: Sequence[Chosen], menu: Menu, table: Table) -> Sequence[int]:
+    """The places of what is chosen and its evening does not need, where nothing hurries it; the
+    last of them first."""
+    found: set[int] = set()
+    for pick in _can_wait(menu, table):
+        for number, one in enumerate(chosen):
+            same = one.candidate.container == pick.candidate.container
+            lies = one.why is Why.PACE and one.day in (None, pick.day) and not one.dish
+            if same and lies and number not in found:
+                found.add(number)
+                break
+    return sorted(found, reverse=True)
+
+
+def _can_wait(menu: Menu, table: Table) -> Iterator[Pick]:
+    """The mains that are there for their pace alone and lie on evenings that have enough without
+    them, the last of the week first: of one evening the one that needs most of them goes."""
+    mains = [pick for pick in menu.picks if pick.candidate.at_table is Role.MAIN]
+    on: dict[date, float] = defaultdict(float)
+    for pick in mains:
+        for day, share in zip(pick.days, pick.parts, strict=True):
+            on[day] += share
+    for pick in sorted(mains, key=lambda one: (one.day, len(one.days)), reverse=True):
+        enough = all(
+            on[day] - share >= table.appetite.sit(day)
+            for day, share in zip(pick.days, pick.parts, strict=True)
+        )
+        if enough and pick.why is Why.PACE and not pick.dish:
+            for day, share in zip(pick.days, pick.parts, strict=True):
+                on[day] -= share
+            yield pick
+
+
 def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bool:
     """Whether it is for one meal, nobody asked for it on its day, another main is enough there, and
     on `day` it is in time and no more of it is wasted."""

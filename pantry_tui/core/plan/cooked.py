@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date
 from typing import NamedTuple
 
@@ -70,3 +70,15 @@ class Kitchen(NamedTuple):
             return day if day in days else None
         last = min(table.latest(one) for one in parts)
         return next((d for d in days if d not in cooked and d <= last), None)
+
+
+def worth_cooking(dishes: Iterable[Dish], goes: Mapping[str, float]) -> Iterator[Dish]:
+    """Those that take the most of what `goes` this week (servings by food): at least half of what
+    they take."""
+
+    def worth(dish: Dish) -> float:
+        return sum(min(servings, goes.get(food, 0.0)) for food, servings in dish.takes)
+
+    for dish in sorted(dishes, key=lambda one: (-worth(one), one.name)):
+        if worth(dish) >= sum(servings for _, servings in dish.takes) / 2:
+            yield dish

@@ -14,12 +14,12 @@ from collections import defaultdict
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from functools import cached_property
-from math import ceil, floor, inf
+from math import inf
 
-from pantry_tui.core.dataclass import dataclass, field, replace
+from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
+from pantry_tui.core.plan.laid import Hurried, Laid
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
-from pantry_tui.core.plan.roles import A_HEAD
 from pantry_tui.core.words import Role
 
 #: What is no more than so many servings a head is not too big for any table.
@@ -145,64 +145,6 @@ class Table:
         return any_day
 
 
-@dataclass(slots=True)
-class _Laid:
-    """What is laid on each day, in servings: of all, and by group, food and role."""
-
-    all: dict[date, float] = field(default_factory=lambda: defaultdict(float))
-    of: dict[tuple[date, str], float] = field(default_factory=lambda: defaultdict(float))
-
-    def put(self, pick: Pick) -> None:
-        food = pick.candidate
-        for day, share in zip(pick.days, pick.parts, strict=True):
-            self.all[day] += share
-            for what in (food.group, food.food, f"as {food.at_table}"):
-                self.of[day, what] += share
-
-    def beside(self, pick: Pick, heads: Callable[[date], int]) -> tuple[float, float]:
-        """What would be more of its role than those at table eat, and how full of it its days are
-        already: (servings over, days' fill), in halves."""
-        role = pick.candidate.at_table
-        over = there = 0.0
-        for day, share in zip(pick.days, pick.parts, strict=True):
-            enough = A_HEAD.get(role, 1.0) * max(1, heads(day))
-            laid = self.of[day, f"as {role}"]
-            over += max(0.0, laid + share - enough) / enough
-            there += laid / enough / len(pick.days)
-        return ceil(2 * over - _CRUMB) / 2, floor(2 * there + _CRUMB) / 2
-
-
-@dataclass(slots=True)
-class _Hurried:
-    """What must be discarded by the end of the week and lies on no day yet: servings by role and
-    last safe day."""
-
-    table: Table
-    left: dict[str, dict[date, float]] = field(default_factory=dict)
-
-    def add(self, food: Candidate, servings: float) -> None:
-        last = food.safe_until
-        if last is not None and last <= self.table.end:
-            days = self.left.setdefault(food.at_table, defaultdict(float))
-            days[last] += servings
-
-    def crowded(self, food: Candidate, day: date, laid: _Laid) -> float:
-        """Servings of it for which there is no room in time once `food` lies on that day."""
-        role, sit = food.at_table, self.table.appetite.sit
-        worst = need = 0.0
-        for last, servings in sorted(self.left.get(role, {}).items()):
-            need += servings
-            if day <= last and need > _CRUMB:
-                free = {
-                    d: max(0.0, A_HEAD.get(role, 1.0) * sit(d) - laid.of[d, f"as {role}"])
-                    for d in self.table.days
-                    if d <= last
-                }
-                taken = min(food.servings, free.get(day, 0.0))
-                worst = max(worst, min(taken, need - sum(free.values()) + taken))
-        return worst
-
-
 def _parts(servings: float, days: Sequence[date], heads: Callable[[date], int]) -> Iterator[float]:
     """What of it is eaten on each of its days: so many are fed as sit there."""
     each = min(1.0, servings / max(1, sum(map(heads, days))))
@@ -211,10 +153,10 @@ def _parts(servings: float, days: Sequence[date], heads: Callable[[date], int]) 
 
 def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
     """Every container on its day, and those that cannot be eaten before they must go."""
-    laid = _Laid()
+    laid = Laid()
     drawn: dict[str, list[date]] = defaultdict(list)
     left: dict[str, float] = defaultdict(float)
-    hurried = _Hurried(table)
+    hurried = Hurried(table.end, table.days, table.appetite.sit)
     for one in chosen:
         left[one.candidate.container] += one.candidate.servings
         hurried.add(one.candidate, one.candidate.servings)
@@ -223,8 +165,9 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
     for one in sorted(chosen, key=lambda c: _first(c, table)):
         food = one.candidate
         hurried.add(food, -food.servings)
+        long = food.at_table is Role.MAIN and _several(food, table) > 0
 
-        def full(day: date, food: Candidate = food) -> tuple[float, ...]:
+        def full(day: date, food: Candidate = food, long: bool = long) -> tuple[float, ...]:
             heads = max(1, table.appetite.sit(day))
             big = food.servings > 1.5 * table.appetite.people
             pick = _pick(Chosen(food, Why.PACE), day, table)
@@ -238,6 +181,8 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
                 round(hurried.crowded(food, day, laid), 6),
                 day > table.latest(food),
                 -heads * big,
+                # One after the other: an evening between two of them is too few for a third.
+                day.toordinal() if long else 0,
                 there,
                 laid.of[day, food.food],
                 laid.of[day, food.group],
@@ -287,9 +232,13 @@ def _first(one: Chosen, table: Table) -> tuple[bool, date, date, float]:
     """What lies on a day already, then the nearest date, of fruit also one beyond the week; then
     what needs several days on end."""
     food = one.candidate
-    several = 0.0 if food.bulk else max(0.0, food.servings - table.appetite.people)
     ripest = food.last if food.at_table is Role.FRUIT and food.last else date.max
-    return one.day is None, table.latest(food), ripest, -several
+    return one.day is None, table.latest(food), ripest, -_several(food, table)
+
+
+def _several(food: Candidate, table: Table) -> float:
+    """Servings of it that are for the days after its first."""
+    return 0.0 if food.bulk else max(0.0, food.servings - table.appetite.people)
 
 
 def _must(one: Chosen) -> bool:

@@ -12,7 +12,7 @@ from itertools import zip_longest
 from math import ceil
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.pace import NOTHING, Pace, Portion, gone_by, pace, weeks_until
+from pantry_tui.core.plan.pace import NOTHING, Pace, Portion, gone_by, pace
 
 #: Weeks from one harvest to the next.
 YEAR_WEEKS = 52
@@ -46,39 +46,45 @@ def ahead(
     ceiling: float = float("inf"),
     factors: Sequence[float] = (),
     planned: Portion = NOTHING,
+    asks: Pace | None = None,
 ) -> Ahead:
-    """Simulates from `today` to `harvest`. What is past its date when its week comes is lost.
-    `factors` say how much is eaten in each week to come against a usual one; () as usual. More
-    servings are `planned`: they stand, are eaten in the first week, the last of them on their day,
-    and press nobody."""
-    found = pace(portions, harvest, today)
-    if planned.servings:
-        whole = found.servings + planned.servings
-        can = whole / weeks_until(harvest, today)
-        found = Pace(whole, found.needs, can, found.tight, found.due_by_tight)
+    """Simulates from `today` to `harvest`. What is not eaten on its date is lost; of a week in
+    which a date passes so much is eaten by then as of its days are over, but for the first, since
+    what presses comes first in it, and the last. `factors` say how much is eaten in each week to
+    come against a usual one; () as usual. More servings are `planned`: they stand, are eaten in the
+    first week, the last of them on their day, and press nobody. `asks` is its pace where known."""
+    found = asks or pace(portions, harvest, today, planned)
     rate = rate_of(found, eaten, ceiling)
-    stock = sorted(portions, key=lambda one: one.by or date.max)
+    stock = sorted((one for one in portions if not one.missed), key=lambda o: o.by or date.max)
     left = [one.servings for one in stock]
-    lost = 0.0
+    lost = sum((one.servings for one in portions if one.missed), 0.0)
     next_ = 0  # all before it is gone
     supply: list[float] = []
     runs_out: date | None = None
     week = today
     while week < harvest:
         hungry = rate * factors[len(supply)] if len(supply) < len(factors) else rate
-        hungry = hungry if supply else max(0.0, hungry - planned.servings)
+        hungry = whole = hungry if supply else max(0.0, hungry - planned.servings)
         for index in range(next_, len(stock)):
             # A date already past is for this week; one that passes later is lost with its day.
             by = stock[index].by
             if by is not None and by < week and week > today:
                 lost += left[index]
                 left[index] = 0.0
-            taken = min(left[index], hungry)
+            late = 0.0  # of this week's days, those after its date
+            before_last = today < week < harvest - timedelta(days=7)
+            if by is not None and before_last and week <= by < week + timedelta(days=6):
+                late = whole * (6 - (by - week).days) / 7
+            taken = min(left[index], max(0.0, hungry - late))
             left[index] -= taken
             hungry -= taken
-            if left[index]:
+            if late:
+                lost += left[index]
+                left[index] = 0.0
+            elif left[index]:
                 break  # the later dates wait, and none of them has passed
-            next_ = index + 1
+            if not left[index] and next_ == index:
+                next_ = index + 1
         stands = sum(left[next_:], 0.0)
         supply.append(stands)
         if runs_out is None and stands < 1e-9 and week + timedelta(days=7) < harvest:
@@ -103,7 +109,7 @@ def together(
     its harvest before.
     """
     end = max((harvest for _, harvest in foods), default=today)
-    joint = pace(portions, end, today)
+    joint = pace(portions, end, today, planned)
     can = sum(one.pace.can for one, _ in foods)
     rate = min(sum(one.rate for one, _ in foods), ceiling)
     crowded = ahead(portions, end, today, eaten=rate, factors=factors, planned=planned).lost
@@ -112,7 +118,7 @@ def together(
     empty = len(gone) == len(foods) and gone and max(gone) < first
     weeks = zip_longest(*(one.supply for one, _ in foods), fillvalue=0.0)
     return Ahead(
-        Pace(joint.servings + planned.servings, joint.needs, can, joint.tight, joint.due_by_tight),
+        Pace(joint.servings, joint.needs, can, joint.tight, joint.due_by_tight),
         rate,
         max(sum(one.lost for one, _ in foods), crowded),
         sum(one.left for one, _ in foods),

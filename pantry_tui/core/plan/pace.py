@@ -11,7 +11,7 @@ A date that is passed asks for its servings within the week that begins today.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from datetime import date
 
 from pantry_tui.core.dataclass import dataclass
@@ -19,10 +19,12 @@ from pantry_tui.core.dataclass import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Portion:
-    """Servings that are best eaten by a day, or that nothing hurries (None)."""
+    """Servings that are best eaten by a day, or that nothing hurries (None); `missed` those that
+    must be discarded in the accepted week and lie on no day of it."""
 
     servings: float
     by: date | None
+    missed: bool = False
 
 
 #: No servings at all.
@@ -45,34 +47,31 @@ def weeks_until(day: date, today: date) -> float:
     return max(1.0, ((day - today).days + 1) / 7)
 
 
-def pace(portions: Iterable[Portion], harvest: date, today: date) -> Pace:
-    """The pace of one food (or a group, or the household: the same of all its portions)."""
+def _rate(planned: float, due: float, weeks: float) -> float:
+    """Servings a week that eat what falls `due` within so many weeks, when more servings are
+    `planned` for the first of them in any case."""
+    rate = (due + planned) / weeks
+    return rate if rate >= planned or weeks <= 1 else due / (weeks - 1)
+
+
+def pace(
+    portions: Iterable[Portion], harvest: date, today: date, planned: Portion = NOTHING
+) -> Pace:
+    """The pace of one food (or a group, or the household: the same of all its portions). What is
+    `planned` stands besides, and is eaten in the first week."""
     dated = sorted((one for one in portions if one.servings > 0), key=lambda o: o.by or date.max)
-    whole = sum(one.servings for one in dated)
+    whole = sum(one.servings for one in dated) + planned.servings
     needs, tight, at_tight = 0.0, None, 0.0
     due = 0.0
     for one in dated:
         if one.by is None:
             break
         due += one.servings
-        rate = due / weeks_until(one.by, today)
+        rate = _rate(planned.servings, due, weeks_until(one.by, today))
         if rate > needs:
             needs, tight, at_tight = rate, one.by, due
     can = whole / weeks_until(harvest, today)
     return Pace(whole, needs, can, tight, at_tight)
-
-
-def lost_at(portions: Sequence[Portion], rate: float, today: date) -> float:
-    """Servings that pass their date when `rate` servings a week are eaten, earliest date first."""
-    eaten = lost = 0.0
-    for one in sorted(portions, key=lambda o: o.by or date.max):
-        if one.by is None:
-            break
-        room = max(0.0, rate * weeks_until(one.by, today) - eaten)
-        taken = min(one.servings, room)
-        eaten += taken
-        lost += one.servings - taken
-    return lost
 
 
 def gone_by(portions: Iterable[Portion], end: date, today: date) -> date:

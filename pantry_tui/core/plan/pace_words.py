@@ -1,5 +1,5 @@
-"""The pace and both alarms in words: "two jars a week, or at what would last (one jar a week) five
-pass their best in May"."""
+"""The pace and both alarms in words: "two jars a week, or some pass their best on Sat 1 May
+2027". How much is lost is one figure, `Ahead.lost`."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from math import ceil, floor, inf
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.outlook import Ahead
-from pantry_tui.core.plan.pace import Pace, Portion, lost_at
+from pantry_tui.core.plan.pace import Pace, Portion
 from pantry_tui.core.text import begun, singular
 
 _NUMBERS = (
@@ -115,6 +115,14 @@ def beyond(pace: Pace, most: float, unit: Unit) -> str:
     return f"more falls due than this household eats ({eaten})"
 
 
+def pressing(pace: Pace, unit: Unit, passing: str = "pass their date") -> str:
+    """The rate that its dates ask for, and by when; "" where it may be eaten as slowly as lasts.
+    The week and the outlook say it alike."""
+    if pace.tight is None or pace.needs <= pace.can * 1.02:
+        return ""
+    return f"{a_week(pace.needs, unit)}, or some {passing} on {dates.say(pace.tight)}"
+
+
 def too_much(found: Ahead, most: float, unit: Unit) -> str:
     """As `beyond`, and what to do with all that will pass its date; at the most that is eaten some
     of it does by the tight one."""
@@ -157,21 +165,13 @@ def pace_in_words(
         return f"{head}: all of it is in the accepted week."
     if over := too_much(found, most, unit):
         return f"{head}: {over}."
-    if pace.tight is not None and pace.needs > pace.can * 1.02:
-        known = found.lost >= unit.servings / 2  # else it is eaten fast enough, or nobody knows
-        due = [one for one in parts if one.by is not None and one.by <= pace.tight]
-        lost = found.lost if known else lost_at(due, pace.can, today)
-        one = unit.count(lost) == 1
-        verb = passing.replace("pass their", "passes its") if one else passing
-        rate = a_week(pace.needs, unit)
-        if known:
-            by = dates.say(pace.tight)
-            return f"{head}: {rate} by {by}, or {_as_now(lost, unit)} {verb}."
-        lasts = a_week(pace.can, unit, at_most=True)
-        return (
-            f"{head}: {rate}, or at what would last ({lasts}) "
-            f"{word(unit.count(lost))} {verb} in {month(pace.tight, today)}."
-        )
+    if hurry := pressing(pace, unit, passing):
+        if pace.tight is not None and found.lost >= unit.servings / 2:
+            one = unit.count(found.lost) == 1
+            verb = passing.replace("pass their", "passes its") if one else passing
+            rate, by = a_week(pace.needs, unit), dates.say(pace.tight)
+            return f"{head}: {rate} by {by}, or {_as_now(found.lost, unit)} {verb}."
+        return f"{head}: {hurry}."  # it is eaten fast enough, or nobody knows
     slow = "nothing hurries" if pace.tight is None else "nothing passes its date that way"
     if pace.servings < 1.5 * unit.servings:
         must = f" must last to {until}" if comes else ""

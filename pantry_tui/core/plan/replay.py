@@ -66,11 +66,12 @@ def replayed(
     them."""
     days = (harvest - today).days
     weeks = max(1, ceil(days / 7))
-    by_week: dict[int | None, float] = defaultdict(float)
+    by_day: dict[int | None, float] = defaultdict(float)
     for one in sorted(portions, key=lambda one: one.by or date.max):
-        last = min(weeks - 1, max(0, (one.by - today).days // 7)) if one.by else None
-        by_week[last] += one.servings
-    stock = list(by_week.items())
+        last = min(7 * weeks - 1, max(6, (one.by - today).days)) if one.by else None
+        by_day[last] += 0.0 if one.missed else one.servings
+    stock = list(by_day.items())
+    missed = sum(one.servings for one in portions if one.missed)
     mean = sum(own) / len(own)
     scale = rate / mean if mean > _CRUMB else 0.0
     weights = [scale * factor for factor in _padded(factors, weeks)]
@@ -81,7 +82,7 @@ def replayed(
         wanted = [own[number] * weight for number, weight in zip(numbers, weights, strict=True)]
         wanted[0] = max(0.0, wanted[0] - planned.servings)
         gone, week = _eat(stock, list(accumulate(wanted)))
-        lost.append(gone)
+        lost.append(gone + missed)
         over = week is None or (week + 1) * 7 >= days
         ended.append(None if over else min(last_day, today + timedelta(days=7 * (week or 0) + 6)))
     return Replayed(tuple(lost), tuple(ended))
@@ -90,14 +91,18 @@ def replayed(
 def _eat(
     stock: Sequence[tuple[int | None, float]], wanted: Sequence[float]
 ) -> tuple[float, int | None]:
-    """(servings lost, the week in which the last is gone or None) of (last week, servings) in the
+    """(servings lost, the week in which the last is gone or None) of (last day, servings) in the
     order of their dates; `wanted` grows week by week. All of it stands from the beginning, so what
-    was eaten by a week is what was wanted by then."""
+    was eaten by a day is what was wanted by then."""
     last = len(wanted) - 1
     eaten = lost = left = 0.0
     emptied = 0
-    for by, servings in stock:
+    for day, servings in stock:
+        by = None if day is None else day // 7
         room = wanted[last if by is None else by] - eaten
+        if day is not None and by and by < last:
+            late = 6 - day % 7  # of its week's days, those after its date
+            room -= (wanted[by] - wanted[by - 1]) * late / 7
         taken = min(servings, max(0.0, room))
         eaten += taken
         rest = servings - taken

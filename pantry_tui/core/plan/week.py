@@ -24,9 +24,9 @@ from itertools import chain
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.balance import balanced, settle
+from pantry_tui.core.plan.balance import balanced, left_for_later, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
-from pantry_tui.core.plan.cooked import Kitchen
+from pantry_tui.core.plan.cooked import Kitchen, worth_cooking
 from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
 from pantry_tui.core.plan.guests import awaited, for_guests, may_come, too_big
 from pantry_tui.core.plan.lost import eaten_in_time
@@ -88,17 +88,15 @@ class _Week:
         named = {pick.candidate.container for pick in found.picks}
         more: dict[str, Candidate] = {}
         kept: dict[str, Candidate] = {}
-        for number in (number for number in self.next if number in self.free):
-            one = self.free[number]
+        for number, one in ((n, self.free[n]) for n in self.next if n in self.free):
             if one.container not in named and one.container not in more:
                 (kept if number in self.keeps else more).setdefault(one.container, one)
         stand = (*self.free.values(), *(one.candidate for one in self.chosen))
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
-        ahead = tuple(more.values()), tuple(kept.values())
-        start, paces = self.table.start, self.needs.credits
         on_table = (pick.candidate for pick in found.picks if not pick.dish)
-        over = tuple(one for one in on_table if eaten_up(one, start, paces))
-        return replace(found, more=ahead[0], kept=ahead[1], mains=mains, over=over)
+        over = tuple(one for one in on_table if eaten_up(one, self.table.start, self.needs.credits))
+        after = tuple(more.values()), tuple(kept.values())
+        return replace(found, more=after[0], kept=after[1], mains=mains, over=over)
 
     def _eats(self, food: str, group: Group) -> bool:
         return food not in self.wishes.left_out and self.appetite.eats(food, group)
@@ -134,12 +132,21 @@ class _Week:
         """What should go this week, within the ceilings."""
         should, self.next = self._should_go()
         for number, spare in should:
-            due = self._due(self.free[number])
+            due = due_by(self.free[number], self.table.end)
             self._choose(number, Why.DUE if due else Why.BEGIN if spare <= CALM else Why.PACE)
+
+    def _leave_for_later(self) -> None:
+        """What its evening does not need, and nothing hurries, comes next."""
+        for at in left_for_later(self.chosen, self._spread(), self.table):
+            number = max([*self.free, *self.next], default=0) + 1
+            self.free[number] = self.chosen.pop(at).candidate
+            self.next.insert(0, number)
+            self._laid_out = None
 
     def complete(self) -> None:
         """A main for all who sit there, on each day that lacks one; on a day that has nothing, the
         next of what presses; for a week that has nothing, the next of anything."""
+        self._leave_for_later()
         settle(self.chosen, self._spread())
         self._laid_out = None
         self._add_mains()
@@ -154,6 +161,7 @@ class _Week:
         for day in sorted(self._cooked()):
             self._fill_up(day)
         self._add_mains()  # what filled one day up may have been the main of another
+        self._leave_for_later()
 
     def _add_mains(self) -> None:
         for day in self.table.days:
@@ -207,7 +215,7 @@ class _Week:
         one = next((n for n in coming if self._suits(n, day, roles, shared)), None)
         if one is not None:
             why = Why.BEGIN if one in self.pressing else Why.TABLE
-            self._choose(one, Why.DUE if self._due(self.free[one]) else why, day)
+            self._choose(one, Why.DUE if due_by(self.free[one], self.table.end) else why, day)
         return one is not None
 
     def _add_main(self, day: date) -> bool:
@@ -229,7 +237,7 @@ class _Week:
         one = self.free.get(number)
         if one is None or one.at_table not in roles or day not in self.table.possible(one):
             return False
-        if not self._due(one) and self._said_enough(one):
+        if not due_by(one, self.table.end) and self._said_enough(one):
             return False
         if number in self.big and awaited(one, self.table):
             return False
@@ -252,9 +260,6 @@ class _Week:
             (one.food, one.group, one.servings), laid, self.table.factor
         )
 
-    def _due(self, one: Candidate) -> bool:
-        return due_by(one, self.table.end)
-
     def _should_go(self) -> tuple[list[tuple[int, float]], list[int]]:
         """What to open next to what is chosen, and the weeks that its food has to spare: first what
         must be discarded after this week, then what passes its best, both as if an open jar that
@@ -262,7 +267,7 @@ class _Week:
         discarded before all others."""
         # What cannot be thawed in the days that are left waits for the next week.
         possible, end = self.table.possible_at_all(), self.table.end
-        due = {n for n, one in self.free.items() if self._due(one)}
+        due = {n for n, one in self.free.items() if due_by(one, self.table.end)}
         coming = ((n, self.free[n]) for n in self._by_itself(self.free.items()))
         free = {n: one for n, one in coming if n in due or possible(one)}
         chosen = [one.candidate for one in self.chosen]
@@ -271,7 +276,7 @@ class _Week:
         waits = {n: one for n, one in free.items() if n not in due and self.table.waits(one)}
         free = {n: one for n, one in free.items() if n not in self.big and n not in waits}
         here = open_beside(one.candidate for one in self.chosen if not one.dish)
-        near = [one for one in chosen if self._due(one) or not one.must]
+        near = [one for one in chosen if due_by(one, self.table.end) or not one.must]
         lost = {n: free[n] for n in due if n in free and discarded_by(free[n], end)}
         hurry = [(number, 0.0) for number in eaten_in_time(lost, self.chosen, self.table)]
         opened = [free[number] for number, _ in hurry]
@@ -324,12 +329,8 @@ class _Week:
         for one in self._goes_anyway() if rest else ():
             goes[one.food] += one.servings
 
-        def worth(dish: Dish) -> float:
-            return sum(min(servings, goes[food]) for food, servings in dish.takes)
-
-        for dish in sorted(rest, key=lambda one: (-worth(one), one.name)):
-            if worth(dish) >= sum(servings for _, servings in dish.takes) / 2:
-                self._cook(dish, None)
+        for dish in worth_cooking(rest, goes):
+            self._cook(dish, None)
 
     def _goes_anyway(self) -> list[Candidate]:
         """What goes this week with no dish that takes it."""

@@ -183,6 +183,7 @@ def _wrong(key: str, value: str) -> str | None:
 #: What a check of each method needs to know beside the jar.
 NEEDED = {Method.BOILING_WATER: ("minutes",), Method.PRESSURE: ("minutes", "psi")}
 NOT_CHECKED = "No process recorded: not checked."
+IN_PART = "Process recorded only in part"
 NO_ALTITUDE = "Altitude not said: process checked for 1,000 ft only."
 
 
@@ -203,7 +204,12 @@ def not_checked(method: Method, pairs: tuple[tuple[str, str], ...]) -> tuple[str
     found = []
     missing = [key for key in needed if key not in said]
     if missing:
-        found.append(f"Process recorded only in part: {' and '.join(missing)} not checked.")
+        found.append(f"{IN_PART}: {' and '.join(missing)} not checked.")
     if ("altitude", "unknown") in pairs:
         found.append(NO_ALTITUDE)
     return tuple(found)
+
+
+def of_no_process(said: str) -> bool:
+    """Whether it is that no process is recorded, or not all of it."""
+    return said.startswith((NOT_CHECKED, IN_PART))

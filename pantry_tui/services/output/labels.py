@@ -11,7 +11,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety import seals
-from pantry_tui.core.safety.record import NOT_CHECKED
+from pantry_tui.core.safety.record import of_no_process
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Climate, Method, State, Verdict
 from pantry_tui.errors import BadInput, PantryError, Refused
@@ -22,8 +22,6 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Label
 from pantry_tui.services.stock.pick import batch_named
 
-#: Canned, and nobody wrote down how: it says so to whoever is to eat it.
-NO_PROCESS = NOT_CHECKED
 IN_DOUBT = "IN DOUBT: do not open it, do not eat it."
 #: No longer as it was put up: that is said on the lid too.
 _BEGUN = frozenset({State.OPEN, State.THAWED})
@@ -79,7 +77,7 @@ def _label(p: Pantry, batch: Batch, state: State, judged: Judgement, *, gift: bo
     doubt = judged.verdict is Verdict.UNKNOWN and not judged.usable
     if doubt or thrown or (best and safe and safe < best):
         best = None
-    process = _process(batch)
+    process = _process(batch, judged)
     # A label stays on the lid: what is said until the seals are looked at stands on no label; nor
     # does twice that no process was recorded.
     stays = (one for one in judged.standing if one not in (seals.FIRST, process))
@@ -115,13 +113,13 @@ def _caution(batch: Batch, state: State, judged: Judgement, *, doubt: bool) -> s
     return "Mould or bad smell: discard."
 
 
-def _process(batch: Batch) -> str:
-    """ "25 minutes at 11 psi", or that nothing is recorded; "" where there is none to record."""
+def _process(batch: Batch, judged: Judgement) -> str:
+    """ "25 minutes at 11 psi", or, as every screen says it, that it is not recorded or only in
+    part; "" where there is none to record."""
     told = {name: clean(text) for name, text in batch.process}
-    if batch.method not in LIDDED:
-        return ""
-    if not told.get("minutes"):
-        return NO_PROCESS
+    missing = next(filter(of_no_process, judged.standing), "")
+    if missing or batch.method not in LIDDED or not told.get("minutes"):
+        return missing
     at = f" at {told['psi']} psi" if told.get("psi") else ""
     return f"Processed {told['minutes']} minutes{at}."
 
@@ -165,7 +163,7 @@ def _dates(label: Label) -> list[str]:
 
 def _below(label: Label) -> list[str]:
     """What stands under the dates: only a process that is missing is said on every lid."""
-    missing = label.process if label.process == NO_PROCESS or label.opened else ""
+    missing = label.process if of_no_process(label.process) or label.opened else ""
     return [one for one in (missing, label.opened, label.caution) if one]
 
 

@@ -9,7 +9,7 @@ from datetime import date
 from pantry_tui.core import dates
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import days_from
-from pantry_tui.core.words import Group, State
+from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import thawed_by
@@ -19,9 +19,10 @@ from pantry_tui.services.stock.stands import containers_in, stands
 
 #: So many containers are named one by one.
 _NAMED = 3
-#: What is thawed raw and may be frozen again once it is cooked (USDA FSIS, "The Big Thaw", from
-#: memory). Raw, its date would run on as it was.
+#: What is raw, fresh or thawed, and may be frozen once it is cooked (USDA FSIS, "The Big Thaw",
+#: from memory). Thawed and raw, its date would run on as it was.
 _COOKED_AGAIN = frozenset({Group.MEAT, Group.FISH})
+_RAW = frozenset({Method.FRESH, Method.BOUGHT})
 
 
 def at_risk(
@@ -53,9 +54,9 @@ def at_risk(
     for (last, id_), several in sorted(found.items()):
         batch = p.stock.batches[id_]
         what = f"{_named_or_counted(p, batch.code, several)} {batch.food.name}"
-        thawed = any(one.state is State.THAWED for one in several)
+        raw = batch.method in _RAW or any(one.state is State.THAWED for one in several)
         ready = [thawed_by(p, one) for one in several]
-        cook = thawed and batch.food.group in _COOKED_AGAIN
+        cook = raw and batch.food.group in _COOKED_AGAIN
         if last <= p.today:
             yield last, f"{what}: this is the last safe day, eat today or discard."
         elif _away(p, draft, max([first, *filter(None, ready)]), last):

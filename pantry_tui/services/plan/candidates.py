@@ -12,7 +12,7 @@ from pantry_tui.core.amounts import Amount, exact_amount
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.doubt import taken_whole
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.rotation import Judged, first_date, rank
+from pantry_tui.core.keeping.rotation import first_date, rank
 from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Container, Turn
@@ -24,6 +24,7 @@ from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.at_table import a_head, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
+from pantry_tui.services.plan.one_piece import cooked_days, pieces
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.stock.moving import cold_place
@@ -35,9 +36,11 @@ _NO_THAW = (Group.VEGETABLE, Group.HERB)
 #: What was bought keeps its printed date; it is proposed only this many days before.
 _BOUGHT_AHEAD = 120
 
-#: What is past its best gets no better by waiting: it is wanted within a quarter of a year, once;
-#: after that nothing hurries it. Common practice, no source.
-_PAST_BEST = timedelta(weeks=13)
+#: What is past its best is safe and gets no better by waiting: it is wanted within a quarter of a
+#: year. Raw crops go soft, all of them; of what is put up the first of each food is wanted once,
+#: and never before what really presses: it has so many weeks at least. Common practice, no source.
+_PAST_BEST, _CALMLY = timedelta(weeks=13), timedelta(weeks=5)
+_RAW = frozenset({Method.CELLAR, Method.FRESH})
 
 
 def candidates(
@@ -73,11 +76,28 @@ def unasked(
             found.append((_turn(one), some))
     found.sort(key=itemgetter(0))
     # What is alike but for its number comes by its number.
-    return [
+    in_turn = [
         member
         for _, some in groupby(found, key=itemgetter(0))
         for _, member in sorted(chain.from_iterable(map(itemgetter(1), some)), key=itemgetter(0))
     ]
+    return _wanted_once(p, in_turn)
+
+
+def _wanted_once(p: Pantry, in_turn: list[Candidate]) -> list[Candidate]:
+    """With the day by which the first of each food that is past its best is wanted."""
+    wanted: dict[str, date] = {}
+    batches = past(p)
+    for past_best in stands(p):
+        best = past_best.best_by
+        put_up = past_best.method not in _RAW
+        if put_up and best is not None and best < p.today <= best + _PAST_BEST:
+            wanted[past_best.line.food] = max(best + _PAST_BEST, p.today + _CALMLY)
+    for i, one in enumerate(in_turn) if wanted else ():
+        if one.food in wanted and batches[batch_of(one.container)].method not in _RAW:
+            day = wanted.pop(one.food)
+            in_turn[i] = one._replace(last=min(day, one.last or day))
+    return in_turn
 
 
 #: A container of a line: its number and the candidate.
@@ -145,13 +165,18 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     held = [amount for amount in (container.first, container.left) if amount is not None]
     thaws = _thaw_days(batch.food.group, batch.size, *held) if frozen else 0
     # A lump that has to thaw is thawed whole.
-    bulk = container.bulk and not (thaws and container.vessel is Vessel.CLOSED)
+    birds = pieces(p, batch, container)
+    bulk = container.bulk and not (thaws and container.vessel is Vessel.CLOSED) and birds != 1
     begun = container.state in (State.OPEN, State.THAWED) and not frozen
     drawn = container.bulk and container.vessel is not Vessel.CLOSED
     opens = not begun and (thaws > 0 or not drawn)
     left = container.left
-    pieces = float(left.number) if bulk and left and taken_whole(batch, container) else 0.0
+    pieces_left = float(left.number) if bulk and left and taken_whole(batch, container) else 0.0
+    if birds > 1 and left and container.first:  # a meal takes whole ones
+        pieces_left = float(birds * left.number / container.first.number)
     opened = partial(_open_days, p, container.id, thaws) if opens else UNPUBLISHED
+    if birds == 1:
+        opened = partial(cooked_days, p, batch)
     return container.number, Candidate(
         container.id,
         food=batch.food.name,
@@ -168,18 +193,18 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         role=role_at_table(p, batch.food.name, batch.food.group, batch.method, drawn=bulk),
         since=_opened_on(container) if begun else None,
         a_head=a_head(p, batch.food.name),
-        piece=servings(p, container) / pieces if pieces else 0.0,
+        piece=servings(p, container) / pieces_left if pieces_left else 0.0,
         opened=opened,
     )
 
 
-def _wanted_by(judged: Judged, today: date) -> date | None:
+def _wanted_by(one: Stands, today: date) -> date | None:
     """The nearer of its dates; None where nothing hurries it."""
-    best = judged.best_by
+    best = one.best_by
     if best is not None and best < today:
-        best += _PAST_BEST
-        best = None if best < today else best
-    return min((day for day in (best, judged.discard_after) if day), default=None)
+        over = best + _PAST_BEST < today or one.method not in _RAW
+        best = None if over else best + _PAST_BEST
+    return min((day for day in (best, one.discard_after) if day), default=None)
 
 
 def _thaw_days(group: Group, size: str, *held: Amount) -> int:

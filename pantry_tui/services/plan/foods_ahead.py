@@ -10,7 +10,7 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.outlook import Ahead, ahead
-from pantry_tui.core.plan.pace import Portion, pace
+from pantry_tui.core.plan.pace import Portion
 from pantry_tui.core.plan.range_words import in_words
 from pantry_tui.core.plan.replay import Replayed, replayed
 from pantry_tui.core.words import Group, Method
@@ -78,7 +78,7 @@ def _food(
     parts, safety, in_week = paces.portions(p, group, ours, planned(p))
     harvest = harvests.next_of(p, name, p.today)
     eats, eaten = basis.appetite, basis.eaten.get(name)
-    asks = pace(parts, harvest, p.today)
+    asks, _, _ = paces.paced(p, name, group)
     ceiling = paces.usual_room(p, eats, name, group, asks.tight)
     end = until or harvest
     coming = ahead(
@@ -89,6 +89,7 @@ def _food(
         ceiling=ceiling,
         factors=basis.factors,
         planned=in_week,
+        asks=asks if end == harvest else paces.pace_to(p, group, ours, end),
     )
     # How far one looks ahead does not change how much the stock gives to its next harvest.
     most = min(asks.can, ceiling)
@@ -161,7 +162,6 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
     much = unwanted or saying.hoarding(one.name, found, one.unit, end, p.today, over)
     scarce = known and not one.bought  # what is bought is bought again
     little = saying.rationing(one.name, found, one.unit, one.harvest, p.today) if scarce else ""
-    passing = "pass their date" if found.pace.tight in one.safety else "pass their best"
     again = one.replayed
     next_ = putup_next.plan(p, one.name, one.wanted, one.way, found.left, ask)
     return FoodAhead(
@@ -186,7 +186,7 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
             one.unit,
             one.harvest,
             p.today,
-            passing,
+            paces.passing(one.safety, found.pace.tight),
             most=most,
             comes=one.comes,
         ),

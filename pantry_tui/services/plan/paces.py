@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
 from functools import partial
 from typing import NamedTuple
@@ -15,11 +15,13 @@ from pantry_tui.core.plan.pace_words import SERVINGS, Unit
 from pantry_tui.core.words import Group, Role, Verdict
 from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.accepted import planned
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.harvest import next_of
 from pantry_tui.services.plan.nouns import noun
 from pantry_tui.services.plan.portions import holds
+from pantry_tui.services.plan.weekdraft import load
 from pantry_tui.services.stock.stands import Stands, stands
 
 _CRUMB = 1e-9
@@ -49,34 +51,37 @@ class Portions(NamedTuple):
 
 
 def portions(
-    p: Pantry, group: Group, ours: Iterable[Stands], planned: Mapping[str, Portion] | None = None
+    p: Pantry, group: Group, ours: Iterable[Stands], in_plan: Mapping[str, Portion] | None = None
 ) -> Portions:
-    """What stands, without what is `planned` of each container. What is past its best already
-    cannot be saved by haste: nothing hurries it any more."""
-    by_date: dict[date | None, float] = defaultdict(float)
+    """What stands, without what is planned of each container (`in_plan`). What is past its best
+    already cannot be saved by haste: nothing hurries it any more."""
+    by_date: dict[tuple[date | None, bool], float] = defaultdict(float)
     safety, eaten, days, today = set(), 0.0, [], p.today
+    week = load(p)
+    ends = week.end if in_plan is not None and week.plan is not None else None
     for judged in ours:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
         dated = [day for day in (judged.best_by, last) if day and day >= today]
         servings = servings_in(p, group, judged)
-        for of_week in _of_week(p, judged, planned) if planned else ():
+        for of_week in _of_week(p, judged, in_plan) if in_plan else ():
             much = min(servings, of_week.servings)
             servings, eaten = servings - much, eaten + much
             days += [of_week.by] if of_week.by is not None else []
         if servings <= _CRUMB:
             continue
-        by_date[min(dated, default=None)] += servings
+        missed = ends is not None and last is not None and last <= ends
+        by_date[min(dated, default=None), missed] += servings
         if dated and min(dated) == last:
             safety.add(min(dated))
-    parts = [Portion(servings, day) for day, servings in by_date.items()]
+    parts = [Portion(servings, day, missed) for (day, missed), servings in by_date.items()]
     return Portions(parts, frozenset(safety), Portion(eaten, max(days, default=None)))
 
 
-def _of_week(p: Pantry, one: Stands, planned: Mapping[str, Portion]) -> list[Portion]:
+def _of_week(p: Pantry, one: Stands, in_plan: Mapping[str, Portion]) -> list[Portion]:
     """What is planned of equal containers."""
     batch = past(p)[one.line.batch]
     ids = (batch.id_of(int(number)) for number in one.line.numbers.split())
-    return [planned[id_] for id_ in ids if id_ in planned]
+    return [in_plan[id_] for id_ in ids if id_ in in_plan]
 
 
 def servings_in(p: Pantry, group: Group, one: Stands) -> float:
@@ -102,7 +107,7 @@ def usual_room(p: Pantry, eats: Appetite, food: str, group: Group, until: date |
     """Servings of it in a usual week at most, as the week itself lays them up to a day: its ceiling
     (`Appetite.room`). Of a main where few others stand it is all meals that those leave, as no day
     goes without one for a ceiling of the charts."""
-    role = role_at_table(p, food, group)
+    role = _role(p, food, group)
     most = eats.room(food, group, role)
     if role is not Role.MAIN or food in eats.foods or group.value in eats.groups:
         return most
@@ -115,6 +120,14 @@ def usual_room(p: Pantry, eats: Appetite, food: str, group: Group, until: date |
     return max(most, eats.meals_a_week - taken)
 
 
+def _role(p: Pantry, food: str, group: Group) -> Role:
+    """What it is at table as it stands: dried beef is no main, though beef is one."""
+    methods = {one.method for one in by_food(p).get(food, ())}
+    roles = [role_at_table(p, food, group, method) for method in sorted(methods)]
+    usual = role_at_table(p, food, group)
+    return usual if usual in roles or not roles else roles[0]
+
+
 def _mains(p: Pantry) -> Mapping[str, tuple[Group, float]]:
     """The mains that stand: of which group, and how many servings."""
 
@@ -122,8 +135,10 @@ def _mains(p: Pantry) -> Mapping[str, tuple[Group, float]]:
         found = {}
         for food, some in by_food(p).items():
             group = past(p)[some[0].line.batch].group
-            if role_at_table(p, food, group) is Role.MAIN:
-                found[food] = group, paced(p, food, group)[0].servings
+            mine = [one for one in some if role_at_table(p, food, group, one.method) is Role.MAIN]
+            servings = sum(servings_in(p, group, one) for one in mine if not one.line.reserved)
+            if mine:
+                found[food] = group, servings
         return found
 
     return p.once("mains that stand", find)
@@ -160,6 +175,24 @@ def paced(p: Pantry, food: str, group: Group) -> tuple[Pace, Unit, date]:
     if food not in known:
         ours = _ours(p, food)
         harvest = next_of(p, food, p.today)
-        parts = portions(p, group, ours).parts
-        known[food] = pace(parts, harvest, p.today), unit_of(p, group, ours), harvest
+        known[food] = pace_to(p, group, ours, harvest), unit_of(p, group, ours), harvest
     return known[food]
+
+
+def passing(safety: Collection[date], tight: date | None) -> str:
+    """What happens on the date that presses: it is one of `safety`, or of quality alone."""
+    return "pass their date" if tight in safety else "pass their best"
+
+
+def passing_of(p: Pantry, food: str, group: Group) -> str:
+    """The same of a food as it stands."""
+    return passing(portions(p, group, _ours(p, food)).safety, paced(p, food, group)[0].tight)
+
+
+def pace_to(p: Pantry, group: Group, ours: Sequence[Stands], end: date) -> Pace:
+    """What its dates ask for to the `end`: the same whether a week is accepted or not, but that
+    nobody eats more slowly after a week that has less of it."""
+    whole = pace(portions(p, group, ours).parts, end, p.today)
+    parts, _, in_week = portions(p, group, ours, planned(p))
+    rest = pace(parts, end, p.today, in_week)
+    return rest if rest.needs > whole.needs else whole

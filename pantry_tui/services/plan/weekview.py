@@ -25,6 +25,7 @@ from pantry_tui.services.plan.feasts import take_out_ahead
 from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
+from pantry_tui.services.plan.two_mains import second_mains
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, fit_on, left_of
 from pantry_tui.services.plan.weeknotes import (
     days_gone,
@@ -52,12 +53,14 @@ def view(
 ) -> WeekView:
     """`menu` is what a plan of this day takes, and what comes after it."""
     here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
+    second = second_mains(p, draft, here)
     takes = []
     so_far: dict[str, float] = defaultdict(float)
     for entry, left in here:
         food = p.stock.batches[left[0].batch].food.name
         so_far[food] += _part(p, entry, left)
-        takes.append((_take(p, entry, left, so_far[food]), beside(p, entry)))
+        take = _take(p, entry, left, so_far[food], second.get(entry, ""))
+        takes.append((take, beside(p, entry)))
     meals = tuple(take for take, aside in takes if not aside)
     aside = tuple(take for take, aside in takes if aside)
     first = max(draft.start, p.today)
@@ -208,11 +211,11 @@ def _part(p: Pantry, entry: Entry, left: Sequence[Container]) -> float:
     return sum(left_of_week(p, container) for container in left)
 
 
-def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float) -> Take:
+def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float, second: str) -> Take:
     first = left[0]
     batch = p.stock.batches[first.batch]
     part, judged = _part(p, entry, left), p.judge(first)
-    why = tuple(reasons(p, entry, left, part, judged, so_far))
+    why = tuple(filter(None, (*reasons(p, entry, left, part, judged, so_far), second)))
     ahead = days_ahead(p, entry)
     # What is taken out, or was for a day that is gone, is not to be thawed for it.
     frozen = any(p.stock.places[one.place].climate is Climate.FREEZER for one in left)

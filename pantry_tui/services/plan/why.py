@@ -14,14 +14,17 @@ from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Why
 from pantry_tui.core.plan.pace import Pace
-from pantry_tui.core.plan.pace_words import Unit, a_week, month
+from pantry_tui.core.plan.pace_words import Unit, a_week, month, pressing
 from pantry_tui.core.safety import seals
+from pantry_tui.core.text import counted
 from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.paces import beyond, paced
+from pantry_tui.services.plan.one_piece import cooked_days, pieces
+from pantry_tui.services.plan.paces import beyond, paced, passing_of
 
 _CRUMB = 1e-9
+_RAW = frozenset({Method.FROZEN, Method.FRESH, Method.BOUGHT})
 
 
 def reasons(
@@ -37,6 +40,10 @@ def reasons(
     yield _head(p, entry, left, servings, judged, so_far)
     if seals.FIRST in judged.standing:
         yield seals.FIRST
+    batch = p.stock.batches[left[0].batch]
+    if pieces(p, batch, left[0]) == 1 and not left[0].begun:
+        days = counted(cooked_days(p, batch), "days")
+        yield f"Cook it whole; booked as a cooked meal, what is left of it keeps {days} from then."
     if entry.dish and entry.why != Why.DISH:
         yield f"For {entry.dish}."
     if entry.later >= 1:
@@ -56,12 +63,12 @@ def reasons(
 
 def _freezes(p: Pantry, container: Container, them: str) -> str:
     """How the rest of it may be frozen on the day on which it is opened, where that is published:
-    what is canned or cooked, once it is out of its jar, and raw meat that was thawed, once it is
+    what is canned or cooked, once it is out of its jar, and raw meat, fresh or thawed, once it is
     cooked (USDA FSIS, "Freezing and Food Safety", from memory)."""
     batch = p.stock.batches[container.batch]
     if batch.method in PROCESSED or batch.method is Method.MEAL:
         return f" or freeze {them}"
-    if batch.method is Method.FROZEN and batch.food.group in (Group.MEAT, Group.FISH):
+    if batch.method in _RAW and batch.food.group in (Group.MEAT, Group.FISH):
         return f", or cook {them} and freeze the meal,"
     return ""
 
@@ -97,10 +104,8 @@ def _head(
             return f"{much[:1].upper()}{much[1:]}; {over}."
         case _ if _ahead(found, unit, servings, so_far):
             return f"{much[:1].upper()}{much[1:]}; {_faster(entry, found, unit, so_far)}."
-        case _ if found.tight is not None and found.needs > found.can:
-            rate = a_week(found.needs, unit)
-            late = f"or some pass their date on {dates.say(found.tight)}"
-            return f"{much[:1].upper()}{much[1:]}; {rate}, {late}."
+        case _ if hurry := pressing(found, unit, passing_of(p, food.name, food.group)):
+            return f"{much[:1].upper()}{much[1:]}; {hurry}."
         case _:
             rate = a_week(found.can, unit, at_most=True)
             lasts = "lasts" if rate.startswith("one ") else "last"

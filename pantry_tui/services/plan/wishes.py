@@ -159,13 +159,18 @@ def swap(p: Pantry, ref: str, food: str = "", day: date | None = None) -> Done:
 
 
 def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> Iterator[Candidate]:
-    """What could be eaten on its day in its place, the first of each food, in eating order."""
+    """What could be eaten on its day in its place: the first of each food, in the order in which
+    they are wanted."""
     role = pick.candidate.at_table
     planned = {one.candidate.food for one in menu_of(p, draft).picks}
+    found: dict[str, Candidate] = {}
+    wanted: dict[str, date] = {}
     for one in unasked(p, max(draft.start, p.today)):
         if one.food not in planned and could_come(p, draft, one, role, pick.day):
-            planned.add(one.food)
-            yield one
+            found.setdefault(one.food, one)
+            wanted[one.food] = min(one.last or date.max, wanted.get(one.food, date.max))
+    # By when some of it is wanted, not by what has been past its best for long.
+    yield from sorted(found.values(), key=lambda one: (not one.must, wanted[one.food]))
 
 
 def _or(foods: Iterable[str]) -> str:

@@ -153,3 +153,19 @@ def test_a_group_never_needs_more_than_its_foods_and_loses_no_less(
     needs = [food.pace.needs for food, _ in foods]
     assert max(needs) - 1e-6 <= found.pace.needs <= sum(needs) + 1e-6
     assert found.lost >= sum(food.lost for food, _ in foods) - 1e-6
+
+
+def test_of_a_week_in_which_a_date_passes_its_days_to_that_date_count() -> None:
+    # 7 a week: two weeks and two days of the third are 16 of the 20 servings.
+    last = TODAY + timedelta(days=15)
+    found = ahead([Portion(20, last), Portion(9, None)], by(10), TODAY, eaten=7)
+    assert found.lost == pytest.approx(4)
+    assert found.supply[2] == pytest.approx(4), "the days after it eat what is left"
+    again = replayed([Portion(20, last)], by(10), TODAY, [7.0, 7.0], 7.0)
+    assert again.lost == pytest.approx((4.0,) * len(again.lost))
+
+
+def test_what_lies_on_no_day_of_the_accepted_week_is_lost_however_much_is_eaten() -> None:
+    parts = [Portion(3, TODAY, missed=True), Portion(5, None)]
+    assert ahead(parts, by(10), TODAY, eaten=40).lost == 3
+    assert set(replayed(parts, by(10), TODAY, [9.0], 9.0).lost) == {3}

@@ -18,6 +18,7 @@ from pantry_tui.core.plan.pace_words import (
     containers,
     hoarding,
     pace_in_words,
+    pressing,
     rationing,
     too_much,
 )
@@ -31,13 +32,13 @@ def by(weeks: int) -> date:
 
 
 def test_two_jars_a_week_or_so_many_pass_their_best() -> None:
-    # Ten jars due in 5 weeks, the harvest in 20: half a jar a week would save 2.5 of them.
+    # Ten jars due in 5 weeks, the harvest in 20.
     parts = [Portion(40, by(5))]
     found = ahead(parts, by(20), TODAY)
     said = pace_in_words("peaches", parts, found, JARS, by(20), TODAY, "pass their best")
-    assert said == (
-        "Peaches: two jars a week, or at what would last (one jar every two weeks) eight pass "
-        "their best in December."
+    assert said == "Peaches: two jars a week, or some pass their best on Tue 29 Dec 2026."
+    assert (
+        pressing(found.pace, JARS) == "two jars a week, or some pass their date on Tue 29 Dec 2026"
     )
 
 

@@ -13,6 +13,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from pantry_tui.core.safety.record import IN_PART, NOT_CHECKED
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.output import labels
@@ -138,12 +139,40 @@ def test_a_gift_says_what_who_gets_it_must_know(p: Pantry) -> None:
 
 
 def test_a_lid_says_that_no_process_is_recorded_where_it_is_so(p: Pantry) -> None:
-    assert labels.NO_PROCESS in labels.label_text(labels.labels(p, ["3A"]))
+    assert NOT_CHECKED in labels.label_text(labels.labels(p, ["3A"]))
     cut = re.sub(r"<[^>]*>", " ", labels.html(labels.labels(p, ["3A"]), Size(60, 40)))
-    assert labels.NO_PROCESS in " ".join(cut.split())
-    assert labels.NO_PROCESS not in labels.label_text(labels.labels(p, ["2A"]))
+    assert NOT_CHECKED in " ".join(cut.split())
+    assert NOT_CHECKED not in labels.label_text(labels.labels(p, ["2A"]))
     one = labels.labels(p, ["3A"])[0]
     assert labels.label_text([one]).count("No process recorded") == 1
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "2 pint jars beef, pressure canned, larder",
+        "2 pint jars beef, pressure canned, larder, psi=11",
+        "2 pint jars beef, pressure canned, larder, minutes=75",
+        "2 pint jars beef, pressure canned, larder, minutes=75 psi=11 canner=dial pack=raw",
+        "2 pint jars peaches, boiling-water canned, larder, pack=hot",
+        "2 half-pint jars raspberry jam, jam, larder",
+    ],
+)
+@pytest.mark.parametrize("gift", [False, True])
+def test_a_label_says_of_the_process_what_every_screen_says(
+    p: Pantry, line: str, gift: bool
+) -> None:
+    code = putup.put_up(p, putup.read(p, line)).code
+    batch = p.batch(code)
+    assert batch is not None
+    standing = p.judge(p.containers_of(batch)[0]).standing
+    said = labels.label_text(labels.labels(p, [code], gift=gift)[:1])
+    for words in (NOT_CHECKED, IN_PART):
+        mine = [one for one in standing if one.startswith(words)]
+        assert said.count(words) == len(mine)
+        assert all(one in said for one in mine)
+    unchecked = any(one.startswith((NOT_CHECKED, IN_PART)) for one in standing)
+    assert not (unchecked and "Processed" in said), "what is known in part is no process"
 
 
 def test_what_was_thawed_or_opened_says_so_on_its_lid(p: Pantry) -> None:

@@ -152,3 +152,14 @@ def test_of_what_the_week_eats_up_the_outlook_says_that_alone(p: Pantry) -> None
     (peaches,) = outlook(p).foods
     assert (peaches.lost, peaches.hoarding) == (0, "")
     assert peaches.pace_says == "Peaches: all of it is in the accepted week."
+
+
+def test_what_is_dried_to_be_eaten_by_the_slice_is_no_main(p: Pantry) -> None:
+    eats, until = appetite(p), TODAY + timedelta(days=27)
+    up(p, "12 1 lb bags beef, dried, fridge, 2026-11-22")
+    alone = paces.usual_room(p, eats, "beef", Group.MEAT, until)
+    assert alone == min(eats.of_food("beef"), eats.of_group(Group.MEAT)), "not each meal of a week"
+    up(p, "9 pint jars chicken, pressure canned, larder, 2026-09-01")
+    assert paces.usual_room(p, eats, "chickens", Group.MEAT, until) == 14, (
+        "it takes no meal of these"
+    )

@@ -116,7 +116,8 @@ def test_what_was_planned_once_they_were_checked_is_left_out_when_that_is_taken_
     undo.undo(p, newest.id)
     found = weeks.week(p)
     assert all(day < CARE for day in days_of(found, code))
-    assert any("see to it first" in note and seals.FIRST in note for note in found.notes)
+    said = [one.told for one in found.fallen]
+    assert any("see to it first" in one and seals.FIRST in one for one in said)
 
 
 def test_a_supper_that_needs_no_thawing_says_it(p: Pantry) -> None:

@@ -62,7 +62,7 @@ def row_group(p: Pantry) -> Group:
 
 def test_what_would_be_lost_says_how_fast(p: Pantry) -> None:
     code = up(p, "16 pint jars plums, boiling-water canned, larder, 2026-02-20")
-    assert "a week, or some pass their date on Sat 20 Feb 2027" in why(p, code)
+    assert "a week, or some pass their best on Sat 20 Feb 2027" in why(p, code)
     assert why(p, code).startswith("1 of 16 jars; ")
 
 

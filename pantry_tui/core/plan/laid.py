@@ -1,0 +1,74 @@
+"""What is laid on each day of a week, and what still has to find room on one."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Callable, Sequence
+from datetime import date
+from math import ceil, floor
+
+from pantry_tui.core.dataclass import dataclass, field
+from pantry_tui.core.plan.menu import Candidate, Pick
+from pantry_tui.core.plan.roles import A_HEAD
+
+_CRUMB = 1e-9
+
+
+@dataclass(slots=True)
+class Laid:
+    """What is laid on each day, in servings: of all, and by group, food and role."""
+
+    all: dict[date, float] = field(default_factory=lambda: defaultdict(float))
+    of: dict[tuple[date, str], float] = field(default_factory=lambda: defaultdict(float))
+
+    def put(self, pick: Pick) -> None:
+        food = pick.candidate
+        for day, share in zip(pick.days, pick.parts, strict=True):
+            self.all[day] += share
+            for what in (food.group, food.food, f"as {food.at_table}"):
+                self.of[day, what] += share
+
+    def beside(self, pick: Pick, heads: Callable[[date], int]) -> tuple[float, float]:
+        """What would be more of its role than those at table eat, and how full of it its days are
+        already: (servings over, days' fill), in halves."""
+        role = pick.candidate.at_table
+        over = there = 0.0
+        for day, share in zip(pick.days, pick.parts, strict=True):
+            enough = A_HEAD.get(role, 1.0) * max(1, heads(day))
+            laid = self.of[day, f"as {role}"]
+            over += max(0.0, laid + share - enough) / enough
+            there += laid / enough / len(pick.days)
+        return ceil(2 * over - _CRUMB) / 2, floor(2 * there + _CRUMB) / 2
+
+
+@dataclass(slots=True)
+class Hurried:
+    """What must be discarded by the end of the week and lies on no day yet: servings by role and
+    last safe day."""
+
+    end: date
+    days: Sequence[date]
+    sit: Callable[[date], int]
+    left: dict[str, dict[date, float]] = field(default_factory=dict)
+
+    def add(self, food: Candidate, servings: float) -> None:
+        last = food.safe_until
+        if last is not None and last <= self.end:
+            days = self.left.setdefault(food.at_table, defaultdict(float))
+            days[last] += servings
+
+    def crowded(self, food: Candidate, day: date, laid: Laid) -> float:
+        """Servings of it for which there is no room in time once `food` lies on that day."""
+        role = food.at_table
+        worst = need = 0.0
+        for last, servings in sorted(self.left.get(role, {}).items()):
+            need += servings
+            if day <= last and need > _CRUMB:
+                free = {
+                    d: max(0.0, A_HEAD.get(role, 1.0) * self.sit(d) - laid.of[d, f"as {role}"])
+                    for d in self.days
+                    if d <= last
+                }
+                taken = min(food.servings, free.get(day, 0.0))
+                worst = max(worst, min(taken, need - sum(free.values()) + taken))
+        return worst

@@ -1,0 +1,104 @@
+"""A fresh bird or roast is cooked whole, however it is weighed, and what is left of it is eaten on
+the days that follow; what may be parted raw is drawn from by the meal."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+import pytest
+
+from pantry_tui.core.words import Method
+from pantry_tui.services.batchwork import putup
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan.appetite import set_people
+from pantry_tui.services.plan.one_piece import cooked_days, pieces
+from pantry_tui.services.rows import Take
+from pantry_tui.services.stock import view
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def p(larder: Pantry) -> Pantry:
+    set_people(larder, 2)
+    return larder
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def takes(p: Pantry) -> tuple[Take, ...]:
+    return weeks.week(p).take
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "1 chicken, fresh, fridge, amount=4lb",
+        "4 lb chicken, fresh, fridge",
+        "1 pack chicken, bought in, fridge, best by 2026-11-29, amount=4lb",
+        "1 pack beef roast, fresh, fridge, amount=2lb",
+    ],
+)
+def test_it_comes_whole_on_one_day_and_its_rest_on_the_next(p: Pantry, line: str) -> None:
+    up(p, line)
+    (take,) = takes(p)
+    assert not take.amount
+    assert (take.servings, take.days) == (4, (TODAY, TODAY + timedelta(days=1)))
+    assert any("Cook it whole" in said and "3 days" in said for said in take.why)
+
+
+def test_no_day_lies_after_its_own_last_one_nor_after_those_of_cooked_meat(p: Pantry) -> None:
+    up(p, "1 turkey, fresh, fridge, amount=16lb")
+    up(p, "1 pack beef roast, fresh, fridge, amount=16lb")
+    for take in takes(p):
+        (last,) = {row.discard_after for row in view.due(p) if row.code == take.code}
+        assert last is not None
+        assert take.days[-1] <= min(last, take.day + timedelta(days=3))
+        assert any("cook them and freeze the meal" in said for said in take.why)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "3 lb ground beef, fresh, fridge",
+        "5 lb sausages, fresh, fridge",
+        "3 lb ham, hot smoked, fridge",
+        "10 lb pork chops, fresh, fridge",
+    ],
+)
+def test_what_may_be_parted_is_drawn_from_by_the_meal(p: Pantry, line: str) -> None:
+    up(p, line)
+    assert all(take.amount for take in takes(p))
+
+
+def test_of_several_birds_a_meal_takes_whole_ones(p: Pantry) -> None:
+    code = up(p, "12 lb chicken, fresh, fridge")
+    batch = p.batch(code)
+    assert batch is not None
+    (held,) = p.containers_of(batch)
+    assert pieces(p, batch, held) == 4
+    assert {take.amount for take in takes(p)} == {"3 lb"}, "a bird a day"
+
+
+def test_a_day_of_it_books_that_days_part(p: Pantry) -> None:
+    code = up(p, "1 chicken, fresh, fridge, amount=4lb")
+    weeks.accept(p)
+    weeks.eaten(p, TODAY)
+    (row,) = [row for row in view.due(p) if row.code == code]
+    assert row.left is not None
+    assert (row.left.amount, row.left.unit) == (2, "lb")
+    p.today += timedelta(days=1)
+    weeks.eaten(p, p.today)
+    assert not [row for row in view.due(p) if row.code == code]
+
+
+def test_cooked_meat_keeps_as_published(p: Pantry) -> None:
+    """foodsafety.gov, Cold Food Storage Chart: cooked meat or poultry, 3 to 4 days."""
+    code = up(p, "1 chicken, fresh, fridge, amount=4lb")
+    batch = p.batch(code)
+    assert batch is not None
+    assert batch.method is Method.FRESH
+    assert cooked_days(p, batch) == 3
