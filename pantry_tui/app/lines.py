@@ -11,7 +11,7 @@ from pantry_tui.app.format import Column, clip
 from pantry_tui.app.roles import DANGER, HEAD, MUTED, QUIET_HEAD, STYLE
 from pantry_tui.app.rowtext import due_cells, ends
 from pantry_tui.app.widgets.line import Cell, Key, Line
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import begun, clean
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.stock.lines import Lines, Part
 from pantry_tui.services.stock.rows import DueRow
@@ -111,7 +111,7 @@ def part_heading(
 ) -> Line:
     """A part of the due list with how many containers are in it, and a thin rule. `folds`: Enter
     shows it or folds it away; `near`: what must be eaten within a week is shown all the same."""
-    said = f"{PART_WORDS.get(part.word, part.word.capitalize())} · {part.containers}"
+    said = f"{begun(PART_WORDS.get(part.word, part.word))} · {part.containers}"
     word = f"{said}. Enter {'shows them' if folded else 'folds them away'}." if folds else said
     wide = sum(column.width for column in columns)
     if folded:

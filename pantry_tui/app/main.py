@@ -23,6 +23,7 @@ from pantry_tui.app.screens.due import DueScreen
 from pantry_tui.app.screens.listing import ListScreen
 from pantry_tui.app.theme import OURS, wanted_theme
 from pantry_tui.app.whereabouts import Whereabouts, leave, left_at
+from pantry_tui.core.text import begun
 from pantry_tui.errors import PantryError, Refused
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.stock.ready import run_out
@@ -306,12 +307,10 @@ class PantryApp(Host):
                 continue
             namespace = self if command.action.startswith("app.") else screen
             do = partial(self.run_action, command.action, default_namespace=namespace)
-            title = f"{command.word.capitalize()} ({command.keys})"
+            title = f"{begun(command.word)} ({command.keys})"
             yield SystemCommand(title, command.tip, do)
         for one in commands.BY_NAME:
-            yield SystemCommand(
-                one.word.capitalize(), one.tip, partial(self.action_by_name, one.id)
-            )
+            yield SystemCommand(begun(one.word), one.tip, partial(self.action_by_name, one.id))
 
 
 def _make(name: str) -> Screen[None]:

@@ -12,6 +12,12 @@ def clean(text: str) -> str:
     return " ".join("".join(kept).split())
 
 
+def begun(text: str) -> str:
+    """("put up 2A") -> "Put up 2A": the first letter large, all others as they are, since a lid
+    code or a name in small letters is another one."""
+    return f"{text[:1].upper()}{text[1:]}"
+
+
 def has_name(text: str) -> bool:
     """Whether anybody can see a letter or a figure of it."""
     return any(char.isalnum() for char in text)

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from pantry_tui.app.screens.forms import Field, show_form
 from pantry_tui.core.dates import say
 from pantry_tui.core.plan.appetite import at_table
+from pantry_tui.core.text import begun
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput
 from pantry_tui.services.lookup import own
@@ -72,7 +73,7 @@ def ceilings(host: Host, done: Callable[[], None]) -> None:
 
 def _most(p: Pantry, name: str, most: float) -> Field:
     return Field(
-        name, f"{most:.3g}", f"{name.capitalize()}: servings a person a week, or usual.",
+        name, f"{most:.3g}", f"{begun(name)}: servings a person a week, or usual.",
         lambda typed: appetite.set_ceiling(p, name, typed), "3", f"{most:.3g}",
     )  # fmt: skip
 

@@ -10,6 +10,7 @@ from pantry_tui.app.screens.page import Decide, Page
 from pantry_tui.app.texts import sign_text
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.signs import also_said
+from pantry_tui.core.text import begun
 from pantry_tui.errors import PantryError
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.rows import Done, SignAnswer
@@ -49,7 +50,7 @@ class _Signing:
             question = TypeLine("What do you see, smell or hear?", "lid popped", accept=self._weigh)
             self.host.push_screen(question, given(self._show))
         elif words == UNSURE:
-            self.host.push_screen(Page(f"{UNSURE.capitalize()}\n\n{UNSURE_SAYS}\n\n{CAUTION}"))
+            self.host.push_screen(Page(f"{begun(UNSURE)}\n\n{UNSURE_SAYS}\n\n{CAUTION}"))
         else:
             self._show(words)
 

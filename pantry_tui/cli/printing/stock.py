@@ -12,7 +12,7 @@ from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import discarded, instead_of_best
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.text import clean, singular
+from pantry_tui.core.text import begun, clean, singular
 from pantry_tui.core.words import MARK, Verdict
 
 if TYPE_CHECKING:
@@ -56,7 +56,7 @@ def _under_heads(lines: Sequence[str], rows: Sequence[DueRow]) -> Iterator[str]:
     for line, row in zip(lines, rows, strict=True):
         if row.head != shown:
             shown = row.head
-            yield f"{_OVER.get(shown, shown.capitalize())}: {count[shown]}"
+            yield f"{begun(_OVER.get(shown, shown))}: {count[shown]}"
         yield line
 
 

@@ -122,7 +122,7 @@ def noted(batch: Batch) -> str:
     a note."""
     if not batch.note:
         return ""
-    from pantry_tui.core.safety.kept_notes import to_look_at
+    from pantry_tui.core.safety.note_look import to_look_at
 
     return to_look_at(batch)
 

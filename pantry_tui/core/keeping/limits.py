@@ -57,6 +57,7 @@ from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.warm import made_with, westmost
 from pantry_tui.core.keeping.weather import FOREVER, above
 from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
+from pantry_tui.core.text import begun
 from pantry_tui.core.words import SEVERITY, Climate, Kind, Method, State, Verdict
 
 PRINTED = "The printed date."
@@ -297,7 +298,7 @@ def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Asses
     if not container.signs and not batch.suspect:
         return judged
     for seen in container.signs:
-        said = f"{seen.sign.capitalize()} ({dates.say(seen.day)})."
+        said = f"{begun(seen.sign)} ({dates.say(seen.day)})."
         if seen.verdict is Verdict.SOUND:
             judged = replace(judged, reasons=(*judged.reasons, f"Harmless: {said}"))
         elif seen.verdict is Verdict.NEEDS_CARE and _looked_since(container, seen):

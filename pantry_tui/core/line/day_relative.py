@@ -10,6 +10,7 @@ from pantry_tui.core.line.day_figures import Day, alone
 from pantry_tui.core.line.day_words import DAYS, FOREIGN_DAYS, VAGUE
 from pantry_tui.core.line.numbers import Said, read_number
 from pantry_tui.core.line.tokens import Line
+from pantry_tui.core.text import begun
 from pantry_tui.errors import BadInput
 
 
@@ -34,7 +35,7 @@ def relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
         if line.says(i, *words):
             earliest = today - timedelta(days=back)
             why = (
-                f"{phrase.capitalize()} could be many days: give one, "
+                f"{begun(phrase)} could be many days: give one, "
                 f"for example {dates.say(earliest)}, or unknown."
             )
             return i + len(words), Day(ask=(phrase, (earliest.isoformat(),), why))
@@ -80,5 +81,5 @@ def weekday(line: Line, i: int, today: date) -> tuple[int, Day | None]:
         named = f"{dates.say(before)} or {dates.say(nearest)}"
         said = f"last {line.word(i + last)}"
         choices = (before.isoformat(), nearest.isoformat())
-        return i + last + 1, Day(ask=(said, choices, f"{said.capitalize()} could be {named}."))
+        return i + last + 1, Day(ask=(said, choices, f"{begun(said)} could be {named}."))
     return i + last + 1, Day(nearest, weekday=None if last else day)

@@ -24,6 +24,7 @@ from pantry_tui.core.line.day_words import (
     SEASONS,
 )
 from pantry_tui.core.line.tokens import Kind, Line
+from pantry_tui.core.text import begun
 
 _HALVES = (("am",), ("pm",), ("a", ".", "m", "."), ("p", ".", "m", "."), ("a", ".", "m"))
 #: In front of a day on which something else was done than putting up.
@@ -64,7 +65,7 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
         if start and line.word(start - 1) in _LATER:
             typed = " ".join(token.said for token in line.tokens[start - 1 : stop])
             line.claim(start - 1, start)
-            later = (typed, (), f"{typed.capitalize()}{_NOT_MADE}")
+            later = (typed, (), f"{begun(typed)}{_NOT_MADE}")
             continue
         if found.said and _says_weekday(found, day):
             found = day if day.weekday is None else found
@@ -255,7 +256,7 @@ def _this_or_last(month: str, today: date) -> Day:
     both = [date(year, today.month, 1) for year in (today.year, today.year - 1)]
     choices = tuple(f"{one:%B} {one.year}".lower() for one in both)
     said = f"last {month}"
-    return Day(ask=(said, choices, f"{said.capitalize()} could be {choices[0]} or {choices[1]}."))
+    return Day(ask=(said, choices, f"{begun(said)} could be {choices[0]} or {choices[1]}."))
 
 
 def _of_this_month(line: Line, i: int, today: date) -> tuple[int, Day | None]:
@@ -328,7 +329,7 @@ def _feast(line: Line, i: int, today: date) -> tuple[int, Day | None]:
             return _with_year(line, at + size, day, month, today)
         if name in MOVING:
             stop, _ = _year_at(line, at + size)
-            why = f"{name.capitalize()} is another day each year: give the date."
+            why = f"{begun(name)} is another day each year: give the date."
             return stop, Day(ask=(name, (), why))
     return i, None
 

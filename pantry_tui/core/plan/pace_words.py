@@ -10,7 +10,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.outlook import Ahead
 from pantry_tui.core.plan.pace import Pace, Portion, lost_at
-from pantry_tui.core.text import singular
+from pantry_tui.core.text import begun, singular
 
 _NUMBERS = (
     "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
@@ -148,7 +148,7 @@ def pace_in_words(
     """What the pace asks for, in a sentence; `passing` says what happens at the tight date, `until`
     what it lasts to, where that is not the month of one harvest; `most` are the servings a week
     that the household eats; without `comes` the day `harvest` brings none of it."""
-    head, until = name.capitalize(), until or month(harvest, today)
+    head, until = begun(name), until or month(harvest, today)
     pace = found.pace
     if pace.servings < 1e-9:
         again = f"; the next harvest is in {month(harvest, today)}" if comes else ""
@@ -190,7 +190,7 @@ def hoarding(
 ) -> str:
     """The alarm that there is too much of it, or ""; `over` as `beyond` says it. What has no
     harvest may lie as long as it keeps."""
-    head = name.capitalize()
+    head = begun(name)
     if found.lost >= unit.alarm:
         if over:
             return f"{head}: {over}."
@@ -210,7 +210,7 @@ def unwanted(name: str, found: Ahead, unit: Unit) -> str:
     if found.pace.servings < 1e-9:
         return ""
     by = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
-    return f"{name.capitalize()}: not eaten here; give away {unit.some(found.pace.servings)}{by}."
+    return f"{begun(name)}: not eaten here; give away {unit.some(found.pace.servings)}{by}."
 
 
 def rationing(name: str, found: Ahead, unit: Unit, harvest: date, today: date) -> str:
@@ -223,7 +223,7 @@ def rationing(name: str, found: Ahead, unit: Unit, harvest: date, today: date) -
     if short(found, harvest) < unit.alarm:
         return ""
     return (
-        f"{name.capitalize()}: gone about {dates.say(found.runs_out)}; "
+        f"{begun(name)}: gone about {dates.say(found.runs_out)}; "
         f"{a_week(found.pace.can, unit, at_most=True)} would last to {month(harvest, today)}."
     )
 

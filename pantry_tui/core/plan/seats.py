@@ -7,6 +7,7 @@ from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.safety.measured import spelled_out
+from pantry_tui.core.text import begun
 from pantry_tui.errors import BadInput, Unclear
 
 #: So many sit there; None: as many as usual.
@@ -141,7 +142,7 @@ def _weekend(words: str, today: date) -> Days:
         named = " or ".join(
             f"{dates.say(one)} to {dates.say(one + timedelta(1))}" for one in choices
         )
-        raise Unclear(f"{words.capitalize()} could be {named}: write the days.", "days", words, ())
+        raise Unclear(f"{begun(words)} could be {named}: write the days.", "days", words, ())
     return saturday, saturday + timedelta(days=1)
 
 

@@ -17,12 +17,12 @@ from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
-from pantry_tui.core.safety.denial import DENIAL
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import ASKS_WHICH
+from pantry_tui.core.safety.note_look import MOIST, says
 from pantry_tui.core.safety.note_share import share, to_cull
-from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED
+from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED, gassy
 from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.said import meant
@@ -59,8 +59,8 @@ _SALTED_OR_DRY = frozenset(
 _BREWED = frozenset({Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.INFUSION})
 _DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discard"}
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
-_BOUGHT = frozenset({Method.BOUGHT, Method.FRESH})
-_MOIST = "what is not dry has no published figure on a shelf"
+#: What makes no gas while it is sound.
+_STILL = frozenset({Method.IN_OIL, Method.FRIDGE_PICKLE, Method.SUGAR, Method.FLAVOURED_VINEGAR})
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
@@ -70,6 +70,11 @@ _CHILLED = frozenset({"stock", "animal", "cooked", "in-oil", "sprout", "moist"})
 _SPELLS = (
     (r"\bover ?night\b|\ball (?:night|day)\b|\b(?:whole|half the) (?:night|day)\b", 8 * 60),
     (r"\b(?:a|all) (?:week|weekend|day|month|morning|afternoon)\b|\bdays\b|\bweeks\b", 5 * 60),
+    (
+        r"\bsince (?:(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|yesterday|breakfast|"
+        r"(?:this |the |last )*(?:morning|noon|lunch|night|weekend|week))\b",
+        5 * 60,
+    ),
     (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
 )
 _EACH = {"m": 1, "h": 60, "d": 24 * 60, "w": 7 * 24 * 60}
@@ -118,51 +123,6 @@ def needs_cold(method: Method, food: FoodFacts) -> bool:
     return not raw or food.group in ANIMAL or bool(food.classes & _CHILLED)
 
 
-def to_look_at(batch: Batch) -> str:
-    """What its note says that a person has to look at before anybody knows, a sentence; "" mostly:
-    potatoes that light has turned green, a ferment above its brine, what is not dry yet
-    (data/signs.csv has all of them)."""
-    potatoes = batch.food.name in words.GREENS_POISON
-    brined = batch.method in (Method.LACTIC, Method.PASTE)
-    dried = batch.method in _DRY
-    damp = not dried and is_dry(batch.food) and "sugar" not in batch.food.classes
-    damp = damp and batch.food.group is not Group.FRUIT
-    if not batch.note:
-        return ""
-    for typed, clause in clauses(batch.note):
-        kept_out = re.search(words.NOT_SPOILT, clause) is not None
-        seen = re.sub(PURPOSE, " ", clause)
-        if batch.method not in LIDDED and not kept_out and _says(words.RODENTS, seen):
-            return (
-                f"Its note says {typed!r}: discard every pack that is soft, gnawed or soiled, and "
-                "look at what stands beside it. Gloves on: droppings carry disease."
-            )
-        insects = (dried or damp) and not kept_out and _says(words.INSECTS, seen)
-        if insects and not re.search(words.BEFORE_PACKING, clause):
-            return (
-                f"Its note says {typed!r}: pick it over, freeze it at 0 F for 7 days and pack it "
-                "tight. Many insects or webbing: discard."
-            )
-        if potatoes and _says(words.GREENED, clause):
-            return (
-                f"Its note says {typed!r}: light raises the plant poisons under the skin. Discard "
-                "what is mostly green; of the rest cut it away generously and peel."
-            )
-        if dried and _says(words.STILL_MOIST, clause):
-            return f"Its note says {typed!r}: {_MOIST}. Dry it again and condition it."
-        if damp and batch.method in _BOUGHT and _says(words.STILL_MOIST, clause):
-            return (
-                f"Its note says {typed!r}: what is dry grows moulds, and their poisons, where it "
-                "is damp. Discard what is clumped, musty or discoloured; dry the rest at once."
-            )
-        if brined and re.search(words.ABOVE_BRINE, clause):
-            return (
-                f"Its note says {typed!r}: air lets mould grow. Press it down and top it up with "
-                "brine; with mould, slime or a foul smell discard the batch."
-            )
-    return ""
-
-
 _Told = Iterator[str]
 
 
@@ -187,15 +147,6 @@ def _against(
     if method not in _SALTED_OR_DRY and not brewed:
         yield from _warm(method, clause, perishes)
     yield from _spoilt(method, food, clause, signs)
-
-
-def _says(pattern: str, clause: str) -> re.Match[str] | None:
-    """The first match that no word before it denies."""
-    for found in re.finditer(pattern, clause):
-        before = " ".join(clause[: found.start()].split()[-3:])
-        if not re.search(DENIAL, before) and not clause[found.end() :].startswith(" free"):
-            return found
-    return None
 
 
 def _unripe(food: FoodFacts, clause: str) -> _Told:
@@ -227,7 +178,7 @@ def _oil(method: Method, food: FoodFacts, clause: str) -> _Told:
     if method not in _UNDER_OIL or food.group not in _COVERED or "nut" in food.classes:
         return
     told = re.sub(PURPOSE, " ", clause)
-    covered = _says(words.OIL, told) and not re.search(words.NO_COVER, told)
+    covered = says(words.OIL, told) and not re.search(words.NO_COVER, told)
     if covered and (method is not Method.BOUGHT or re.search(words.OWN_OIL, told)):
         yield f"{_IN_OIL}."
 
@@ -240,10 +191,10 @@ def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
     if food.group is not Group.EGG:
         return
     if method in (Method.FRESH, Method.BOUGHT) and "hard" not in food.name:
-        if _says(words.SHELL_BROKEN, clause):
+        if says(words.SHELL_BROKEN, clause):
             # US CDC, in a column: the sign of data/signs.csv.
             yield "bacteria get in through a cracked or dirty shell: discard."
-    elif method is Method.FRIDGE_PICKLE and _says(words.PRICKED, clause):
+    elif method is Method.FRIDGE_PICKLE and says(words.PRICKED, clause):
         # A case of botulism (US CDC, MMWR of 2000, Illinois 1997; from memory).
         yield "holes carry spores into the yolk, where no vinegar reaches them."
 
@@ -251,8 +202,8 @@ def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
 def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
     if method not in _DRY:
         return
-    if food.group in ANIMAL and _says(words.STILL_MOIST, clause):
-        yield f"{_MOIST}."
+    if food.group in ANIMAL and says(words.STILL_MOIST, clause):
+        yield f"{MOIST}."
     meat = food.group is Group.MEAT and "jerky" in food.name
     if meat and re.search(words.UNHEATED, clause):
         yield f"jerky is heated to {_JERKY_F} F inside, poultry to 165 F, before it is dried."
@@ -266,13 +217,13 @@ def _minutes(clause: str) -> int | None:
 
 
 def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
-    if _says(words.NO_POWER, clause) and perishes():
+    if says(words.NO_POWER, clause) and perishes():
         yield "book it with `outage`, which says what to do. Until then it is not checked."
-    if _says(words.EXPIRED, clause) and perishes():
+    if says(words.EXPIRED, clause) and perishes():
         yield "no figure begins with what was past its last day."
     cold = re.search(words.COLD_PLACE, clause) is not None
-    again = _says(words.REFROZEN, clause)
-    thawed = _says(words.THAWED_WARM, clause) and not re.search(words.THAWED_SAFELY, clause)
+    again = says(words.REFROZEN, clause)
+    thawed = says(words.THAWED_WARM, clause) and not re.search(words.THAWED_SAFELY, clause)
     if again and not thawed and "fridge" not in clause and perishes():
         yield "only what thawed in the refrigerator is frozen again, and nobody says that it did."
     if re.search(words.MADE_SO, clause):
@@ -281,19 +232,22 @@ def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
     out = re.search(r"\bout of the (?:fridge|refrigerator|freezer|cold)\b", clause)
     if cold and not out and "not" not in clause.split():
         return
-    left = bool(thawed) or _says(words.LEFT_OUT, clause) is not None
+    left = bool(thawed) or says(words.LEFT_OUT, clause) is not None
     if not left and method is not Method.FRIDGE_PICKLE:
-        left = minutes is not None and _says(words.STOOD, clause) is not None
+        left = minutes is not None and says(words.STOOD, clause) is not None
     most = HOT_MIN if max(_degrees(clause), default=0.0) > HOT_F else WARM_MIN
     asked = re.match(words.ASKED, clause) is not None
     if not left and not asked and not re.search(words.COOKING, clause):
         placed = minutes is not None and re.search(rf"{words.WARM_PLACE}|{words.ROOM}", clause)
-        left = bool(placed) or _says(words.AT_ROOM, clause) is not None
-    found_warm = _says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)
+        left = bool(placed) or says(words.AT_ROOM, clause) is not None
+    found_warm = says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)
     if found_warm and not asked and perishes():
         yield f"{_WARM}: discard."
-    if left and (minutes is None or minutes > most) and perishes():
+    too_long = left and (minutes is None or minutes > most)
+    if too_long and perishes():
         yield f"{_WARM}: discard."
+    elif too_long and method is Method.FRIDGE_PICKLE:
+        yield "it was not heat processed, so it stays cold. What stood out has no figure."
 
 
 def _degrees(clause: str) -> list[float]:
@@ -308,10 +262,13 @@ def _spoilt(
     perishes = food.group in ANIMAL or bool(food.classes & _CHILLED)
     soured = perishes and food.group is not Group.DAIRY and method is not Method.LACTIC
     told = rf"{words.SPOILT}|{SOURED}" if soured else words.SPOILT
-    if _says(FLOOD, clause) and not re.search(OF_THE_LAND, clause):
+    if food.group in (Group.MEAT, Group.FISH) and method not in _DRY:
+        told = rf"{told}|{words.STICKY}"
+    if says(FLOOD, clause) and not re.search(OF_THE_LAND, clause):
         yield "what flood water carried cannot be kept out for certain: do not taste it."
         return
-    if not _says(told, clause) or re.search(words.NOT_SPOILT, clause):
+    gas = method in _STILL and gassy(clause)
+    if not (gas or says(told, clause)) or re.search(words.NOT_SPOILT, clause):
         return
     # Of loose crops the bad ones are taken out; in a jar or a bag mould and insects are in all.
     culled = re.search(words.CULLED, clause) is not None
@@ -319,6 +276,8 @@ def _spoilt(
     if culled and (loose or re.search(words.BEFORE_PACKING, clause)):
         return
     sign = meant(signs_for(signs(), method, food, open_=False), clause, food.name)
+    if sign is None and not (perishes or gas):
+        yield "what that means for it is not sure. Look it over, and say what it shows with `sign`."
     if sign is None and perishes:
         yield f"what smells or looks so is spoilt: {_DO[SignVerdict.DISCARD]}."
     if sign is None or sign.verdict not in THROWN:

@@ -5,7 +5,7 @@ until a note is read. A choice of our own."""
 from __future__ import annotations
 
 from pantry_tui.core.safety.denial import DENIED
-from pantry_tui.core.safety.note_spoilage import OFF
+from pantry_tui.core.safety.note_spoilage import ILL, OFF
 
 #: Plants that are low in acid and bring their own water.
 _PLANTS = (
@@ -65,7 +65,8 @@ COLD_PLACE = (
     r"cool(?:er| box| bag)|coolbox|snow|frost|larder at)\b"
 )
 _PLACE = (
-    r"(?:counter(?:top)?|worktop|work surface|table|car|boot|trunk|sun|kitchen|porch|bench|stove|"
+    r"(?:shel(?:f|ves)(?! (?:of|in) the (?:fridge|refrigerator|freezer|door))|cupboard|"
+    r"counter(?:top)?|worktop|work surface|table|car|boot|trunk|sun|kitchen|porch|bench|stove|"
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
     r"room temperature|ambient)"
 )
@@ -81,7 +82,8 @@ LEFT_OUT = (
     r"picnic|pot ?luck|barbecue|bbq|cook ?out|fair|bake sale|supper|reception|funeral|wedding)\b|"
     r"\b(?:left|stood|sat|forgotten) (?:out|outside)(?: \w+)? (?:over ?night|all (?:night|day)|"
     r"\d+|for|on the|in the|too long)|"
-    rf"\b(?:left|stood|standing|sat|sitting|forgot(?:ten)?|kept|stored|stayed|spent|held|was|were|"
+    r"\b(?:left|stood|standing|sat|sitting|forgot(?:ten)?(?: (?:it|them|this))?|"
+    r"kept|stored|stayed|spent|held|was|were|"
     rf"thawed|defrosted)(?: \w+){{0,4}} (?:on|in|at|by|near|under) (?:the |a |our |hot |warm )*"
     rf"{_PLACE}\b|"
     rf"\b(?:un ?refrigerated|un ?chilled|(?:{DENIED}|nobody) (?:\w+ )?(?:refrigerated|chilled|kept "
@@ -162,12 +164,19 @@ PRICKED = r"\b(?:prick\w*|pierc\w*|pok(?:ed|ing)|punctur\w*|tooth ?pick\w*|needl
 #: What is surely a sign of spoiling, in whatever words the table of signs has for it.
 SPOILT = (
     r"^musty\b|\b(?:is|are|was|bit|slightly|rather|gone|got|went) musty\b|"
-    r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|skin|peach))|furry|slim[ey]\w*|ropy|"
+    r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|skin|peach))|furry|fur|hairy(?! (?:vetch|variet|"
+    r"gooseberr))|fluff|slim[ey]\w*|ropy|"
     r"rot(?:s|t\w*)?|putrid|rancid|maggots?|weevils?|moths?|larva\w*|insects?|mice|"
     r"st[iau]nk(?:s|y|ing)?|"
     r"(?:gone|went|going) (?:off|bad)|"
     rf"(?:smell\w*|smelt|odou?r|stench)(?: \w+){{0,3}} {OFF}|"
-    r"pink (?:film|scum|yeast|slime|on top|fuzz\w*)|black (?:film|spots? on top))\b"
+    r"pink (?:film|scum|yeast|slime|on top|fuzz\w*)|black (?:film|spots? on top)|"
+    r"(?:top|surface|brine|scum|film) (?:(?:is|has|gone|went|turned|looks?|all|quite) )+(?:pink|"
+    r"red|black|blue|green|orange)|(?:black|green|blue|pink|orange)(?: and \w+)? on (?:the )?"
+    r"(?:top|surface)|"
+    r"(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)? (?:dust|powder|fluff|fur|fuzz|growth|film))"
+    r"\b|"
+    rf"{ILL}"
 )
 #: Few of them are picked out and frozen (data/signs.csv, few insects in good dry goods).
 INSECTS = (
@@ -196,6 +205,16 @@ GREENED = (
 )
 #: Potatoes.
 GREENS_POISON = frozenset({"potatoes", "new potatoes"})
+#: Of a ferment: poor, or spoilt.
+SOFTENED = (
+    r"\b(?:mush\w*|slipper\w*|(?:gone|went|going|turned|got|is|are|was|were) (?:\w+ (?:and )?)?"
+    r"(?:soft|brown|gr[ae]y|dark|pink(?! (?:from|with|of))))\b(?! (?:sugar|mustard|red|green))"
+)
+#: Of flesh: slime that has begun (USDA FSIS, The color of meat and poultry; from memory).
+STICKY = (
+    r"\b(?:sticky|tacky|gluey|slick)\b(?! (?:label|tape|rice|ribs|glaze|sauce|toffee|bun|tag|note|"
+    r"weather|when (?:hot|cooked)))"
+)
 ABOVE_BRINE = (
     rf"\b(?:{DENIED}) (?:\w+ )?(?:cover|submerg|under)\w*|\b(?:above|out of|over) the brine\b|"
     r"\bbrine (?:is |was |ran |got |fell |went |has )?(?:too )?(?:low|below|short|gone|"
@@ -220,9 +239,10 @@ STILL_MOIST = (
     r"before|from (?:the |its |their )*(?:sugar|honey|juice|wash|dew|rain)))|"
     r"\b(?:soft|bendy|squishy) (?:in the (?:middle|centre|center)|inside|centres?|centers?)\b|"
     r"\b(?:condensation|fogg(?:ed|y)|misted|steamed up|sweat(?:ed|ing|s|y)?|droplets|"
-    r"(?:drops|beads) (?:of water )?(?:in|inside|on the glass)|water (?:in|got in|inside)|"
+    r"beaded|(?:drops|beads) (?:of (?:water|wet) )?(?:in|inside|on the glass)|"
+    r"water (?:in|got in|inside)|"
     r"fog (?:on|in|inside)|(?:leaked|rained|spilled|spilt|dripped) (?:on|in|into|through)|flood\w*|"
-    r"clump(?:ed|y|ing|s)|caked|(?:stuck|sticking|sticks) together|"
+    r"clump(?:ed|y|ing|s)?|caked|(?:stuck|sticking|sticks) together|"
     r"(?:gone|went|got|going|turned) soft(?: again)?|soft again|"
     r"no longer (?:crisp|brittle))\b|"
     r"\b(?:still (?:a (?:bit|little) |rather |quite |slightly )?(?:moist|damp|wet|sticky|tacky|"

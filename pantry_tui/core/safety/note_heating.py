@@ -52,6 +52,29 @@ _OVER_NIGHT = (
 )
 
 HEATING: tuple[Stage, ...] = (
+    # Pressure that is not named: it fell, or was let off, before its time.
+    Stage(
+        ("drop", "fell", "dip", "sank", "it", "needle", "under", "below"),
+        r"^(?:(?:it|needle|that|this|just|also|only|then|once|twice|kept|a bit|did) )*"
+        r"(?:dropp?(?:ed|ing)|drop|fell|dipp(?:ed|ing)|sank)"
+        r"(?: (?:a|bit|little|lot|some|once|twice|again|back|down|away|briefly|slightly|short\w*|"
+        r"at|near|towards|the|end|half ?way|mid ?way|in|middle|for|while|"
+        r"\d+|times?|min\w*))*$|"
+        r"\b(?:dropp?(?:ed|ing)|fell|dipp(?:ed|ing)|sank|slipped|went)(?: \w+)? (?:below|under|"
+        r"down to|beneath) \d+(?:\.\d+)?(?: ?(?:lbs?|pounds?|psi))?\b(?! ?(?:°|deg|f\b|c\b|feet|ft|"
+        r"in\b|inch|days?|years?))",
+        rf"\b(?:{DENIED}|floor|foot|toe|jar (?:fell|dropp)|prices?|temp\w*|leaves|petals|tree)\b",
+        methods=_PRESSURE,
+    ),
+    Stage(
+        ("weight", "regulator", "petcock", "rocker", "jiggler", "lid", "vent"),
+        r"\b(?:took|taken|tak(?:e|ing)|lift\w*|remov\w*|pull\w*|knock\w*|opened|open|tipp\w*)\b"
+        r"(?: \w+){0,3} (?:weight|regulator|petcock|rocker|jiggler|vent)\b(?: \w+){0,2} "
+        r"(?:before|early|too (?:early|soon)|while|straight (?:away|off)|right away|at once|"
+        r"to (?:speed|hurry|let|cool|bring|drop)|so (?:it|that))\b",
+        rf"\b(?:{DENIED} (?:\w+ )?(?:before|until)|waited|after it)\b",
+        methods=_PRESSURE,
+    ),
     # No process at all.
     Stage(
         (*FAILING, "meant", "intend", "plan", "want", "suppos", "going", "hop", "should", "ought",
@@ -251,7 +274,8 @@ HEATING: tuple[Stage, ...] = (
         r"half (?:submerged|covered|under)|(?:stuck|stick\w*|poked|poking|stood|stand\w*|peek\w*) "
         r"(?:out|up|proud))\b",
         r"\b(?:fruit|floating fruit|tops? of the (?:beans|fruit))\b|"
-        r"^(?:a )?(?:few|some)(?: of them)? (?:float|bobb)\w*(?: up)?$",
+        r"^(?:a )?(?:few|some)(?: of them| pieces| bits)? (?:is |are )?(?:float|bobb)\w*(?: up)?"
+        r"(?: (?:at|to|near|on|in) the (?:top|surface|brine|liquid|jars?))?$",
         methods=LIDDED,
     ),
     Stage(

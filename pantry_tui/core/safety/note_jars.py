@@ -101,7 +101,8 @@ OF_JARS: tuple[Stage, ...] = (
         r"\b(?:rings?|bands?) (?:\w+ )?(?:off|rust\w*|re ?us\w*|old|wash\w*)\b|\bfinger ?(?:tip)? ?"
         r"tight|\bfingertip|\b(?:no|not 1|none)(?: of)?(?: the| them)? (?:\w+ )?(?:mov|dent|rust|"
         r"bent)\w*|\bcheck\w*|\btest\w*|\bcanner lid|\bold (?:rings?|bands?)|\b(?:tight|down|"
-        r"firm)$(?<!ed tight)(?<!ed down)",
+        r"firm)$(?<!ed tight)(?<!ed down)|\bscratch\w*(?: \w+)? (?:outside|on (?:the )?(?:outside|"
+        r"top))\b",
         key="seal",
     ),
     Stage(
@@ -111,10 +112,18 @@ OF_JARS: tuple[Stage, ...] = (
         r"\bjars? |^)"
         rf"(?:{DENIED}|cannot)(?: \w+)? (?:ping\w*|take|took|catch|pop\w*|suck\w*|click\w*|"
         rf"pull(?:ed)? down|seal(?:ed)?|"
-        r"go(?:ne)? down|concave|come down|hold)\b(?! (?:up|off|open|back))|"
+        r"(?:go(?:ne)?|went) down|concave|come down|hold)\b(?! (?:up|off|open|back))|"
         r"\b(?:all|every(?: 1)?|most)\b(?: \w+)* (?:ping|pop|suck|seal|click)\w*(?: \w+)? "
         r"(?:but|except|bar|apart from|save)\b",
         r"\bto (?:ping|pop|seal)$",
+        key="seal",
+    ),
+    # A wax seal is no seal (data/signs.csv).
+    Stage(
+        ("wax", "paraffin"),
+        r"\b(?:wax|paraffin)\b.*\b(?:loose|lift\w*|crack\w*|came|come|pull\w*|shr[iu]nk\w*|weep\w*|"
+        r"leak\w*|slipp\w*|moved|off)\b",
+        r"\bwax (?:paper|beans?|crayon|pencil)\b|\bbees\b",
         key="seal",
     ),
     # Within a day they hold, or they do not (National Center for Home Food Preservation; from

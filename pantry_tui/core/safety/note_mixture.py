@@ -21,7 +21,8 @@ _OVER_THE_RECIPE = r"\bthan (?:the|in the|it|they|what)\b"
 _WATER_ADDED = (
     r"\b(?:add(?:ed|ing)?|with|topp\w*|plus|put|poured|thinn\w*|stretch\w*|fill\w*|extra|more|half|"
     r"mostly|parts?|splash|drop|cups?|bit|some|much|ran out)\b.*\bwater\b|"
-    r"\bwater (?:was )?(?:added|on top|instead)\b"
+    r"\bwater (?:was )?(?:added|on top|instead)\b|"
+    r"\b(?:doubl|trebl|tripl)\w* (?:up )?(?:on )?(?:the |its )?water\b|\btwice the water\b"
 )
 _DILUTED = (
     r"\b(?:weak|thin|watery)(?:er)? brine\b|\b(?:dilut\w*|water(?:ed|ing) (?:\w+ ){0,3}down|watery|"

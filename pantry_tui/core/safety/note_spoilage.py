@@ -9,10 +9,44 @@ from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.words import Method
 
 #: How what is spoilt smells.
+_FOUL = (
+    r"(?:cheese|paint|putty|ammonia|vomit|sick|feet|foot|socks?|eggs|rot\w*|sulphur|sulfur|"
+    r"sew(?:age|ers?)|drains?|mou?ld|mildew|beer|yeast|alcohol|wine|booze|dead|death|died|corpse|"
+    r"carrion|compost|manure|dung|muck|dogs?|wet (?:dog|cloth|carpet)|dish ?cloths?|nappy|nappies|"
+    r"diapers?|farts?|glue|solvent|varnish|acetone|nail polish|petrol|gasoline|chemicals?|"
+    r"swamps?|ponds?|ditch(?:es)?|bins?|garbage|rubbish|trash|silage|barn)"
+)
 OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
-    r"rancid|musty|mou?ldy|yeasty|boozy|(?:like|of) (?:cheese|paint|putty|ammonia|vomit|feet|eggs|"
-    r"rot\w*|sulphur|sulfur|sewage|mou?ld|beer|yeast|alcohol))"
+    r"rancid|musty|mou?ldy|yeasty|boozy|winey|cheesy|disgusting|revolting|dreadful|terrible|vile|"
+    rf"(?:like|of) (?:(?:an?|the|old|wet|dirty|rotten|something|that|had|has|went|just|my|his) )*"
+    rf"{_FOUL})"
+)
+#: Somebody fell ill of it; who was ill when it was made says nothing.
+ILL = (
+    r"\b(?:made|makes|got|fell|felt|feel|was|were|been|is) (?:(?:me|us|him|her|them|everyone|both|"
+    r"all|very|really|so|quite|violently|\w+ of us) )?(?:ill|sick|poorly|queasy)\b"
+    r"(?! (?:in|at|with (?:a |the )?(?:flu|cold)|of (?:it|them|picking|peeling|the sight)))|"
+    r"\b(?:vomit\w*|threw up|poison(?:ed|ing)|botulism|upset (?:stomach|tummy|belly)|"
+    r"(?:stomach|tummy|belly) (?:ache|upset|cramps)|diarrh\w*)\b"
+)
+ILL_OF_ELSE = (
+    r"\b(?:while|when (?:i|he|she|we|they)|because|since|as i|so|flu|cold|home) .*"
+    r"\b(?:ill|sick|poorly)\b"
+)
+#: What came out of the jar by itself.
+_CAME_OUT = (
+    r"\b(?:liquid|juice|brine|syrup|contents|stuff|gunk|goo|foam|food|it|some|top|lid)(?: \w+)? "
+    r"(?:shot|squirt\w*|spray\w*|spat|jetted|blew|flew|erupted|exploded|came|creep\w*|crept|"
+    r"ooz\w*|push\w*|bubbl\w*|runn?\w*|ran|drip\w*|trickl\w*|coming|seep\w*|weep\w*)(?: \w+)?? "
+    r"(?:out(?: (?:when|as|on opening|under|from|of the (?:jar|lid)|round|around|"
+    r"at the (?:lid|rim))|$)|everywhere|all over|"
+    r"(?:from )?(?:under|past|around|round) (?:the |1 |a )?(?:lids?|rims?|"
+    r"seals?)|down (?:the |1 )?(?:side|sides|glass|outside|jars?))\b"
+)
+_CAME_OUT_OF_ELSE = (
+    r"\b(?:canner|pot|pan|pour\w*|fill\w*|ladl\w*|cool\w*|process\w*|boil\w*|siphon\w*|wip\w*|"
+    r"steam|knife|bubble tool)\b"
 )
 _SPOILT = (
     r"\b(?:mou?ld(?:y|s|ed|ing)?|fuzz\w*|furry|slim[ey]\w*|putrid|rancid|stinks?|stinking|stank|"
@@ -20,7 +54,20 @@ _SPOILT = (
     r"spurt\w*|gush\w*|fizz\w*|spoil(?:ed|t)(?! for)|rott?(?:en|ing|ed)|fermenting|"
     r"(?:start|began|begun)\w* (?:to |of )?ferment\w*|"
     r"(?:gone|going|went) (?:off(?! the)|bad|sour))\b|"
-    rf"\b(?:smell\w*|smelt|odou?r)(?: \w+){{0,3}} {OFF}\b|\b{OFF} (?:smell|odou?r)"
+    rf"\b(?:smell\w*|smelt|odou?r)(?: \w+){{0,3}} {OFF}\b|\b{OFF} (?:smell|odou?r)|"
+    r"\bfluff\b|\bfluffy (?:white|gr[ae]y|green|blue|black|stuff|bits?|growth|patch\w*|spots?|"
+    r"layer|top)|\bfur\b|\bhairy\b(?! vetch)|"
+    r"\b(?:explod\w*|explosion|burst(?:s|ing)? (?:open|in the|on the|overnight|its)|"
+    r"blew (?:up|its|the lid|apart|off))\b|"
+    r"\b(?:top|surface|brine) (?:\w+ )?(?:is |has |gone |went |turned |looks? )*(?:pink|red|black|"
+    r"blue|green|orange)\b(?! (?:with|from) (?:beet|cabbage|dill|food))"
+)
+#: A jar that broke in the heat, or a timer that went off.
+_BURST_OF_ELSE = r"\b(?:canner|bath|pot|freezer|oven|kettle|process\w*|boil\w*|cooling|flavou?r)\b"
+#: Of a pickle this is slime, whatever made it.
+_SOFTENED = (
+    r"\b(?:slipper\w*|mush\w*|(?:gone|went|going|turned|got) (?:\w+ )?soft)\b"
+    r"(?! (?:lids?|seeds?|peas))"
 )
 SOURED = r"\b(?:smell\w*|smelt)(?: \w+){0,3} sour\b|\bsour smell"
 _GAS = r"\b(?:hiss\w*|bubbl\w*|foam(?:s|y|ing)|froth\w*)\b"
@@ -57,8 +104,22 @@ def spoilt(method: Method, clause: str) -> bool:
         return False
     if affirmed(clause, FLOOD) and not re.search(OF_THE_LAND, clause):
         return True
-    if affirmed(clause, _SPOILT) or affirmed(clause, _GLASS):
+    if affirmed(clause, ILL) and not re.search(ILL_OF_ELSE, clause):
+        return True
+    if affirmed(clause, _CAME_OUT) and not re.search(_CAME_OUT_OF_ELSE, clause):
+        return True
+    if method is Method.VINEGAR_PICKLE and affirmed(clause, _SOFTENED):
+        return True
+    burst = re.search(r"\b(?:explod|explos|burst|blew)", clause) is not None
+    if affirmed(clause, _SPOILT) and not (burst and re.search(_BURST_OF_ELSE, clause)):
+        return True
+    if affirmed(clause, _GLASS):
         return True
     if method is not Method.VINEGAR_PICKLE and affirmed(clause, SOURED):
         return True
+    return gassy(clause)
+
+
+def gassy(clause: str) -> bool:
+    """Whether the words say that it made gas."""
     return affirmed(clause, _GAS) and not re.search(_GAS_OF_ELSE, clause)

@@ -50,7 +50,7 @@ class Told(NamedTuple):
 
 _PAST = (
     r" (?:it|they|i|we|she|he|you|this|that|the \w+|\w+)(?: \w+)? (?:came|arrived|got|found|opened|"
-    r"was|were|went|unpacked|checked|looked|fetched|bought|did|took|left|packed)\b"
+    r"was|were|went|put|stowed|bagged|unpacked|checked|looked|fetched|bought|did|took|left|packed)\b"
 )
 #: What is meant for it, wished or asked, and all that follows: none of it was done.
 _MEANT = (
@@ -159,6 +159,7 @@ _OTHER_DOOR = (
 _OTHER_SOFT = r" (?:cheese|chocolate|butter|garlic|onion|celery|\w+s\b)"
 _THAWED = (
     r"(?:(?:start|beg[au]n)\w* to (?:thaw|melt|defrost|soften)|dripping|"
+    r"(?:it|bags?|packs?|all|they|has|had) dripped|"
     rf"softened(?!{_OTHER_SOFT})|"
     r"(?:was |were |already )(?:thawing|melting|defrosting)|(?:thawing|melting|defrosting) when|"
     r"not (?:quite |fully |completely )?frozen (?:solid|hard|through)|"

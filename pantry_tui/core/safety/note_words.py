@@ -289,6 +289,13 @@ LOW_ACID = (
     r"\b(?:low(?:er)? (?:in )?acid\w*|less acid\w*|acid free|not (?:very |at all )?acidic)\b"
     r"(?! (?:foods?|vegetables?|beans))"
 )
+#: Less of it than the recipe has, or than the record says.
+SALT_CUT = (
+    r"\b(?:cut|cutting|halv(?:ed|ing)|reduc(?:ed|ing)|half|skimp\w*|lower(?:ed)?|scant|hardly any|"
+    r"barely any|short (?:of|on)|easy on|light on|too little|not much|little|ran low on|stint\w*)"
+    r"(?: (?:on|the|of|its|my|back|down|out))* salt\b(?! (?:water|shaker|box|free|cod|pork))|"
+    r"\bsalt (?:was |is |went )?(?:right |well |way )?(?:down|short|halved|reduced|cut|scant)\b"
+)
 FROST_KILLED = r"(?<!before )(?<!before the )(?<!ahead of the )(?<!no )" + any_of(
     r"frost|blight\w*|frozen vines?|(?:dead|dying|dried up) (?:vines?|plants?)|frost killed|"
     r"killed vines?"
@@ -297,6 +304,12 @@ NO_LIQUID_ADDED = any_of(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: a
 FAT_REMOVED = (
     r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b|"
     r"\bfat (?:was |all |is )?(?:trimm|skimm|remov|lift|taken)\w*(?: off)?"
+)
+#: What rises from meat and stock by itself.
+FAT_OF_ITS_OWN = (
+    r"\b(?:layer|cap|film|skin|cake|ring|bit|little|some|solid|white) (?:of )?fat\b"
+    r"(?! (?:added|put))|"
+    r"\bfat (?:has |had |is )?(?:on top|rose|risen|set|cap|layer|at the top|floating)\b"
 )
 #: No thickener but the published one (clear modified starch, in pie fillings) is in a tested
 #: process (USDA AIB 539, guides 1 and 2), and fat shields spores from heat.

@@ -35,7 +35,7 @@ from pantry_tui.core.safety.seals import record_says_failed, says_none_failed, w
 from pantry_tui.core.safety.strength import IN_VINEGAR, SALTED
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import Acidity, Method
+from pantry_tui.core.words import Acidity, Group, Method
 
 #: Whose notes are read: what is safe by its process, its acid or its salt.
 READ = LIDDED | IN_VINEGAR | SALTED
@@ -79,6 +79,8 @@ def doubted_notes(
             method, re.sub(terms.NO_HARM, " fine ", clause)
         ):
             against.append(_not_checked(words, "vinegar"))
+        if method in SALTED and affirmed(clause, terms.SALT_CUT):
+            against.append(_not_checked(words, "salt"))
         if method in LIDDED:
             told = _prepared(method, food, clause)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
@@ -185,6 +187,8 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
     if "tomato" in food.classes and affirmed(plain, terms.FROST_KILLED):
         yield ""
     mixed = re.sub(terms.FAT_REMOVED, " ", re.sub(terms.PURPOSE, " ", clause))
+    if food.group is Group.MEAT or "stock" in food.classes:
+        mixed = re.sub(terms.FAT_OF_ITS_OWN, " ", mixed)
     # Above pH 4.6 a process for acid food is none (USDA AIB 539); which kinds are, nobody can see.
     if food.acidity is not Acidity.LOW_ACID and affirmed(mixed, terms.LOW_ACID):
         yield ""

@@ -56,7 +56,9 @@ _BURST = "spurting swollen-lid puffed-pack canned-foul-smell"
 _OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
     r"rancid|musty|mou?ldy|stale|unpleasant|unusual|sharp|skunky|rank|"
-    r"like (?:cheese|paint|putty|ammonia|vomit|butter|feet|eggs|rot\w*|sulphur|sulfur|sewage)|"
+    r"like (?:cheese|paint|putty|ammonia|vomit|butter|eggs|rot\w*|sulphur|sulfur|sewage)|"
+    r"like (?:(?:an?|old|wet|dirty|something) )*(?:feet|socks?|drains?|sewers?|bins?|dogs?|died|"
+    r"dead|death|compost|manure|glue|solvent)|"
     r"of (?:cheese|paint|ammonia|mould|rot))"
 )
 _BOOZY = r"(?:yeasty|winey|boozy|beery|alcoholic|(?:like|of) (?:alcohol|wine|beer|yeast|cider))"
@@ -119,7 +121,7 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
      ("canned-mould", f"{_SPOTTED} onion-black-powder", *_MOULDY_SPOTS)),
     (rf"(?:green|blue|white|gr[ae]y|red|pink|brown|fawn|yellow) {_SPOT}",
      ("canned-mould", _SPOTTED, *_MOULDY_SPOTS)),
-    (r"(?:white )?(?:mou?ld\w*|fuzz\w*|furry|hairy|cotton\w*)",
+    (r"(?:white )?(?:mou?ld\w*|fuzz\w*|furry|fur|fluff|hairy|cotton\w*)",
      (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould brie-mould onion-black-powder", "spoiled", _UNSURE)),
     (rf"(?:smell\w*|odou?rs?|scent) {_OFF}|{_OFF} (?:smell\w*|odou?rs?|scent)|stinks?|stinky|stank|"
      r"stinking|reeks?|putrid|foul|rancid|musty|(?:ammonia|skunky) smell|ammonia",

@@ -88,7 +88,9 @@ def says_some_failed(value: str) -> bool:
 
 #: One jar that did not hold, and what became of it; a broken one is gone.
 _OF_ONE = (
-    r"\b(?:one|1|a single)(?: of (?:them|the \w+))?(?: (?:jar|lid|pint|quart|half[ -]pint|bottle))?"
+    r"\b(?:one|1|a single|the (?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|"
+    r"eleventh|twelfth|last|other|odd|extra|small|big|\d{1,2}(?:st|nd|rd|th)))"
+    r"(?: one)?(?: of (?:them|the \w+))?(?: (?:jar|lid|pint|quart|half[ -]pint|bottle))?"
     r"(?: (?:has|had|was|is|did))? "
 )
 _ONE_UNSEALED = rf"(?:{DENIED} (?:properly )?seal(?:ed)?|failed(?: to seal)?|unsealed)\b"

@@ -20,6 +20,7 @@ from pantry_tui.core.line.left_out import take_cooker, take_left_out
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
 from pantry_tui.core.safety.prepared import PREPARED, is_large
+from pantry_tui.core.text import begun
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.errors import BadInput
@@ -156,7 +157,7 @@ def _still_at_work(reading: PutUpReading, came: str) -> PutUpReading:
         return reading
     process = tuple(pair for pair in reading.process if pair[0] != "state")
     why = (
-        f"{came.capitalize()}: is it still at work? Leave the word out where it is; where it is "
+        f"{begun(came)}: is it still at work? Leave the word out where it is; where it is "
         "finished, write state=open or state=sealed in its place."
     )
     return replace(

@@ -16,6 +16,7 @@ from pantry_tui.core.log.own import told_food
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place, Turn
 from pantry_tui.core.safety.caution import STOOD
 from pantry_tui.core.safety.record import known
+from pantry_tui.core.text import begun
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork.checked import checked
@@ -64,9 +65,7 @@ def _judged(
     food = _facts(p, reading)
     if low_acid_in_water(reading.method, food):
         what = STOOD if _stood(p, reading) else FRESH
-        raise Refused(
-            f"{food.name.capitalize()} may not be boiling-water canned. {BOTULISM} {what}"
-        )
+        raise Refused(f"{begun(food.name)} may not be boiling-water canned. {BOTULISM} {what}")
     state = State.WORKING if reading.method in WORKING else State.SEALED
     descent = descent_of(p, reading, at)
     if not descent.carried:  # else it was made when that was of which it is a part
@@ -110,7 +109,7 @@ def _judged(
     spoken = speaking(table, packed, reading.method, state, place.climate)
     refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
     if refused is not None:
-        here = f"{food.name.capitalize()} ({reading.method}) may not stand in {place.name}"
+        here = f"{begun(food.name)} ({reading.method}) may not stand in {place.name}"
         if _stood(p, reading) and can_hurt(batch, state is State.WORKING):
             raise Refused(f"{here}. If it stood there: {STOOD[0].lower()}{STOOD[1:]}")
         fit = where_it_keeps(p, reading.method, packed, state)

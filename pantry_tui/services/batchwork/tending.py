@@ -13,6 +13,7 @@ from pantry_tui.core.batchwork.tending import Job, neighbours
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Checked, Tended
 from pantry_tui.core.model import Batch, Container, Place
+from pantry_tui.core.text import begun
 from pantry_tui.core.words import Climate, Method, State, Trust
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.tending import load_tending
@@ -258,7 +259,7 @@ def beside(p: Pantry, batch: Batch, place: str) -> tuple[str, ...]:
     gives = {name: crops[name].gives_ethylene for name in known}
     hurt = {name: crops[name].hurt_by_ethylene for name in known}
     return tuple(
-        f"{giver.capitalize()} beside {sufferer}: the gas that ripening fruit gives off spoils "
+        f"{begun(giver)} beside {sufferer}: the gas that ripening fruit gives off spoils "
         f"{sufferer} ({_harm(hurt[sufferer])}); keep them in different places "
         f"({p.tables.sources[crops[sufferer].source]})."
         for giver, sufferer in neighbours(batch.food.name, there, gives, hurt)

@@ -24,6 +24,7 @@ from pantry_tui.core.safety.process import (
 )
 from pantry_tui.core.safety.process_names import ends_alike, name_key
 from pantry_tui.core.safety.ways import LOWEST_BAND_FT
+from pantry_tui.core.text import begun
 from pantry_tui.core.words import Trust
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.names import JOINING
@@ -210,7 +211,7 @@ def _refused(tables: Tables, row: NotRecommended) -> dict[str, Any]:
 def _low_acid(tables: Tables, name: str) -> dict[str, Any]:
     row = _way("Method:", name_key("Method: low-acid food in boiling water"))
     reasons = [
-        f"{name.capitalize()}: low-acid food may not be canned in boiling water, since the "
+        f"{begun(name)}: low-acid food may not be canned in boiling water, since the "
         "spores of botulism live through it.",
         "Instead: a pressure canner with a tested process, or freeze it.",
     ]

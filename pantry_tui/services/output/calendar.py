@@ -18,7 +18,7 @@ from operator import or_
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.text import clean, counted
+from pantry_tui.core.text import begun, clean, counted
 from pantry_tui.core.words import State
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.books.past import past
@@ -109,7 +109,7 @@ class _Book:
         first = rows[0]
         state = f" ({first.state})" if first.state is not State.SEALED else ""
         where = " and ".join(f"{row.held} in {clean(row.place)}" for row in rows)
-        said = f"{kind.capitalize()}: {first.code} {clean(first.food)}{state}, {where}"
+        said = f"{begun(kind)}: {first.code} {clean(first.food)}{state}, {where}"
         more = dict.fromkeys(clean(reason) for row in rows for reason in row.reasons)
         changed = reduce(or_, (self._changed([row.code], row.place) for row in rows))
         return _Entry(uid, day, said, " ".join(more), changed)
@@ -122,7 +122,7 @@ class _Book:
         for job in self.units.rows(tending.jobs(self.p, JOBS_AHEAD)):
             about = self.ids.get(job.code, "") or f"{job.food} {job.place} {self._store}"
             uid = f"job-{_plain(f'{about} {job.job}')}-{job.due:%Y%m%d}"
-            said = " ".join(filter(None, (job.job.capitalize() + ":", job.code, clean(job.food))))
+            said = " ".join(filter(None, (begun(job.job) + ":", job.code, clean(job.food))))
             changed = self._changed([job.code] if job.code else [], job.place)
             late = max(0, (today - job.due).days)  # it moves on, a day each day
             moved = Changed(changed.times + late, changed.last)

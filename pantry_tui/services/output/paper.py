@@ -18,7 +18,7 @@ from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.fold_place import cut_fact
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import begun, clean
 from pantry_tui.core.words import MARK, SEVERITY, State
 from pantry_tui.errors import Refused
 from pantry_tui.services.output.door import BOX, IN_DOUBT, OVER, TOO_WARM, door
@@ -107,7 +107,7 @@ def _judged_cut(p: Pantry, event: Event) -> Sheet:
         (", ".join(row.container_ids), clean(row.food), clean(row.place), row.action)
         for row in outage.judged_before(p, place, cut)
     )
-    title = f"{outage.of_length(cut).capitalize()}, {dates.say(event.day)}"
+    title = f"{begun(outage.of_length(cut))}, {dates.say(event.day)}"
     return Sheet(title, ("container", "food", "place", "what to do"), cells, (CAUTION,))
 
 

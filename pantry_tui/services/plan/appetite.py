@@ -9,7 +9,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.plan.appetite import CHARTED, FOOD_CEILING, STAPLE_CEILING, Appetite, at_table
 from pantry_tui.core.plan.seats import read_seats, said_days
-from pantry_tui.core.text import counted
+from pantry_tui.core.text import begun, counted
 from pantry_tui.core.words import Group
 from pantry_tui.errors import BadInput, Unclear
 from pantry_tui.services.done import Done
@@ -42,7 +42,7 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
         name = facts.name
     if servings.strip().lower() == "usual":
         p.book(said.Ceiling(name))
-        return Done(f"{name.capitalize()}: as usual again.")
+        return Done(f"{begun(name)}: as usual again.")
     try:
         most = float(servings)
     except ValueError:
@@ -51,8 +51,8 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
         raise BadInput("Servings a person a week lie between 0 and 50.")
     p.book(said.Ceiling(name, most))
     if most == 0:
-        return Done(f"{name.capitalize()} will not be proposed any more.")
-    return Done(f"{name.capitalize()}: at most {counted(most, 'servings')} a person a week.")
+        return Done(f"{begun(name)} will not be proposed any more.")
+    return Done(f"{begun(name)}: at most {counted(most, 'servings')} a person a week.")
 
 
 def _refuse_general(p: Pantry, typed: str, name: str) -> None:

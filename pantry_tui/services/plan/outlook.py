@@ -13,6 +13,7 @@ from pantry_tui.core.plan.pace import Portion, next_harvest
 from pantry_tui.core.plan.range_words import SUPPOSED, range_note
 from pantry_tui.core.plan.replay import band
 from pantry_tui.core.plan.suppose import Suppose
+from pantry_tui.core.text import begun
 from pantry_tui.core.words import Group
 from pantry_tui.services.batchwork import jars
 from pantry_tui.services.books.rows import FoodAhead, OutlookView
@@ -92,7 +93,7 @@ def _together(
     says = ""
     if found.pace.needs > ceiling and found.lost >= saying.BULK_ALARM:
         says = (
-            f"{name.capitalize()}: {found.pace.needs:.0f} servings a week fall due and you eat "
+            f"{begun(name)}: {found.pace.needs:.0f} servings a week fall due and you eat "
             f"{ceiling:g} at most: about {found.lost:.0f} servings pass their date."
         )
     return FoodAhead(

@@ -18,6 +18,7 @@ from pantry_tui.core.model import Batch, Container, Turn
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
 from pantry_tui.core.plan.pace_words import Unit
+from pantry_tui.core.text import begun
 from pantry_tui.core.words import Method, State
 from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.past import TOO_MUCH, Came, Past, by_food
@@ -261,7 +262,7 @@ def _reckoning(
 
 
 def _short_lived(name: str, life: int | None, weeks: float, ask: Ask) -> str:
-    head = name.capitalize()
+    head = begun(name)
     if life is None:
         if ask.years == 1:
             return ""

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.outlook import shared
+from pantry_tui.core.text import begun
 from pantry_tui.services.books.past import by_food
 from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry
@@ -30,7 +31,7 @@ def shift(p: Pantry, foods: Sequence[OneFood], plans: dict[str, FoodAhead]) -> l
         gave, target = short
         lying_ahead = [other for other in others if other in plans and _still_ahead(p, other)]
         paces = {other: plans[other].rate for other in lying_ahead}
-        head = f"{name.capitalize()} gave {gave} of {target} {one.way.unit.noun}"
+        head = f"{begun(name)} gave {gave} of {target} {one.way.unit.noun}"
         if not paces:
             said.append(f"{head}; no substitute of it has its harvest still ahead.")
             continue

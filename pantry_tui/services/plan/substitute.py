@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from pantry_tui.core.log.payloads import Substitutes
-from pantry_tui.core.text import clean
+from pantry_tui.core.text import begun, clean
 from pantry_tui.errors import BadInput
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
@@ -22,11 +22,11 @@ def set_substitutes(p: Pantry, food: str, others: Sequence[str]) -> Done:
     name = _known(p, food)
     names = tuple(dict.fromkeys(_known(p, other) for other in others))
     if name in names:
-        raise BadInput(f"{name.capitalize()} cannot stand in for {name}.")
+        raise BadInput(f"{begun(name)} cannot stand in for {name}.")
     p.book(Substitutes(name, names))
     if not names:
         return Done(f"Nothing stands in for {name} any more.")
-    return Done(f"{' and '.join(names).capitalize()} may stand in for {name}.")
+    return Done(f"{begun(' and '.join(names))} may stand in for {name}.")
 
 
 def read_line(p: Pantry, words: Sequence[str]) -> tuple[str, tuple[str, ...]]:

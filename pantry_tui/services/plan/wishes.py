@@ -12,6 +12,7 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Candidate, Pick
+from pantry_tui.core.text import begun
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
@@ -114,7 +115,7 @@ def leave_out(p: Pantry, ref: str) -> Done:
     food = _food(p, ref)
     if food in draft.wishes.left_out:
         left = draft.wishes.left_out - {food}
-        return _keep(p, draft.with_wishes(left_out=left), f"{food.capitalize()} may come again.")
+        return _keep(p, draft.with_wishes(left_out=left), f"{begun(food)} may come again.")
     of_food = {
         c.id for c in p.stock.containers.values() if p.stock.batches[c.batch].food.name == food
     }
@@ -145,7 +146,7 @@ def swap(p: Pantry, ref: str, food: str = "", day: date | None = None) -> Done:
     if wanted not in others:
         role, on = pick.candidate.at_table, dates.say(pick.day)
         if others:
-            raise Refused(f"{wanted.capitalize()} cannot come on {on}: name {_or(others)}.")
+            raise Refused(f"{begun(wanted)} cannot come on {on}: name {_or(others)}.")
         raise Refused(f"No other {role} can be eaten on {on}: leave it out.")
     instead = p.stock.containers[others.pop(wanted).container]
     old = pick.candidate
@@ -191,7 +192,7 @@ def cook(p: Pantry, name: str, day: date) -> Done:
     dish = named(p, name)
     asked = dict(draft.wishes.dishes)
     if asked.pop(dish.name, None) == on:
-        said = f"{dish.name.capitalize()} is not asked for any more."
+        said = f"{begun(dish.name)} is not asked for any more."
         return _keep(p, draft.with_wishes(dishes=asked), said)
     changed = _loosened(p, draft, dish.name).with_wishes(dishes={**asked, dish.name: on})
     menu = menu_of(p, replace(changed, plan=None))
@@ -199,12 +200,12 @@ def cook(p: Pantry, name: str, day: date) -> Done:
     if not mine:
         takes = ", ".join(f"{servings:g} {food}" for food, servings in dish.takes)
         raise Refused(
-            f"{dish.name.capitalize()} cannot be made on {dates.say(on)}: it takes {takes} "
+            f"{begun(dish.name)} cannot be made on {dates.say(on)}: it takes {takes} "
             "servings, fit to eat and thawed by then."
         )
     if draft.plan is not None:
         changed = _gathered(changed, [one.candidate.container for one in mine], on)
-    return _keep(p, changed, f"{dish.name.capitalize()} on {dates.say(on)}.")
+    return _keep(p, changed, f"{begun(dish.name)} on {dates.say(on)}.")
 
 
 def _loosened(p: Pantry, draft: WeekDraft, dish: str) -> WeekDraft:

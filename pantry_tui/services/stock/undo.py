@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import Container
+from pantry_tui.core.text import begun
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.booking import take_back
 from pantry_tui.services.books.logbook import describe
@@ -100,7 +101,7 @@ def _named(p: Pantry, id_: str) -> Event:
     if not log.select(
         p.store.db, "WHERE id = ? AND id NOT IN (SELECT event FROM undone)", (found[0].id,)
     ):
-        raise Refused(f"{describe(p, found[0]).capitalize()} is taken back already.")
+        raise Refused(f"{begun(describe(p, found[0]))} is taken back already.")
     return found[0]
 
 
@@ -124,7 +125,7 @@ def _refuse_if_rested_on(p: Pantry, group: Sequence[Event]) -> None:
         for later in _later(p, event):
             if later.id not in mine:
                 raise Refused(
-                    f"{describe(p, event).capitalize()} cannot be taken back alone: "
+                    f"{begun(describe(p, event))} cannot be taken back alone: "
                     f"{describe(p, later)} came after it. Take that back first."
                 )
         _refuse_if_in_use(p, event, group)

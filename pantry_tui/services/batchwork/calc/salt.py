@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pantry_tui.core.batchwork import brine as salt
+from pantry_tui.core.text import begun
 from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork.calc.answer import (
     NOTHING,
@@ -68,7 +69,7 @@ def brine(books: Books, said: Sentence) -> Answer:
     return Answer(
         first,
         tuple(also),
-        (f"{WATER_IS}; {percent:g} % is taken {_BASES[chosen]}.".capitalize(),),
+        (begun(f"{WATER_IS}; {percent:g} % is taken {_BASES[chosen]}."),),
         _cautions(books, food, grams, water_g, vegetables_g),
         {"salt": shown.replace(" ", "", 1)},
     )
@@ -207,7 +208,7 @@ def drysalt(books: Books, said: Sentence) -> Answer:
     return Answer(
         first,
         tuple(also),
-        (rows[0].wording.capitalize() + ".",) if rows and percent is None else (),
+        (begun(rows[0].wording) + ".",) if rows and percent is None else (),
         _cautions(books, food, grams, 0.0, item.base),
         {"salt": f"{used:g}%"},
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pantry_tui.core.batchwork.balance import nitrite_ppm, spirit_left
 from pantry_tui.core.batchwork.kitchen import MILLILITRES, to
 from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.text import begun
 from pantry_tui.core.words import Acidity, Group
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork.calc.answer import (
@@ -64,7 +65,7 @@ def _refuse_low_acid(food: FoodFacts | None) -> None:
     """Low-acid vegetables and garlic in spirit: no publication keeps them at room warmth."""
     if food is not None and food.group is Group.VEGETABLE and food.acidity is Acidity.LOW_ACID:
         raise Refused(
-            f"{food.name.capitalize()} in spirit: low-acid vegetables are not kept so at room "
+            f"{begun(food.name)} in spirit: low-acid vegetables are not kept so at room "
             "warmth; freeze or dry them."
         )
 
