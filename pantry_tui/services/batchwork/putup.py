@@ -37,7 +37,7 @@ from pantry_tui.services.rows import PutUp, PutUpReading
 from pantry_tui.services.stock.room import overfull
 from pantry_tui.services.stock.seen import At, told_moment, when
 from pantry_tui.services.stock.view import cautions, note_aside
-from pantry_tui.services.stock.where import where_it_keeps
+from pantry_tui.services.stock.where import cold_that_keeps, where_it_keeps
 
 BOTULISM = "Low-acid food needs a pressure canner: spores live through boiling water."
 FRESH = "Freeze it, or pressure-can it by a tested process."
@@ -112,7 +112,8 @@ def _judged(
         here = f"{begun(food.name)} ({reading.method}) may not stand in {place.name}"
         if _stood(p, reading) and can_hurt(batch, state is State.WORKING):
             raise Refused(f"{here}. If it stood there: {STOOD[0].lower()}{STOOD[1:]}")
-        fit = where_it_keeps(p, reading.method, packed, state)
+        asked = p, reading.method, packed, state
+        fit = where_it_keeps(*asked) or cold_that_keeps(*asked)
         raise Refused(f"{here}: {refused.wording}{f' Say instead: {fit}.' if fit else ''}")
     return reading, batch, state, place, judged, descent
 

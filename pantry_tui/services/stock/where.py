@@ -14,19 +14,21 @@ _NAMED = 3
 
 def where_it_keeps(p: Pantry, method: Method, food: FoodFacts, state: State) -> str:
     """ "fridge (4 days) or chest freezer": paths of places with a published figure for it, with the
-    last safe one, and none that refuses it; the climates that it needs where no place here has
-    one; "" where nothing is published. `food` as packed (keeping/limits.py)."""
-    lasts = {climate: _lasts(p, method, food, state, climate) for climate in Climate}
-    here = sorted(
-        ((path, p.places[id_].climate) for id_, path in p.place_paths().items()),
-        key=lambda one: one[0].lower(),
-    )
-    found = [f"{path}{lasts[climate]}" for path, climate in here if lasts[climate] is not None]
-    if not found:
-        found = [
-            f"a {one}{told}" for one, told in lasts.items() if told is not None and one.is_cold
-        ]
+    last safe one, and none that refuses it; "" where there is none. `food` as packed
+    (keeping/limits.py)."""
+    found = []
+    for id_, path in sorted(p.place_paths().items(), key=lambda one: one[1].lower()):
+        told = _lasts(p, method, food, state, p.places[id_].climate)
+        if told is not None:
+            found.append(f"{path}{told}")
     return " or ".join(found[:_NAMED])
+
+
+def cold_that_keeps(p: Pantry, method: Method, food: FoodFacts, state: State) -> str:
+    """ "a fridge (4 days) or a freezer": the same of a household that has no such place yet."""
+    cold = (one for one in Climate if one.is_cold)
+    told = ((one, _lasts(p, method, food, state, one)) for one in cold)
+    return " or ".join(f"a {one}{lasts}" for one, lasts in told if lasts is not None)
 
 
 def _lasts(
