@@ -166,7 +166,8 @@ SPOILT = (
     r"^musty\b|\b(?:is|are|was|bit|slightly|rather|gone|got|went) musty\b|"
     r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|skin|peach))|furry|fur|hairy(?! (?:vetch|variet|"
     r"gooseberr))|fluff|slim[ey]\w*|ropy|"
-    r"rot(?:s|t\w*)?|putrid|rancid|maggots?|weevils?|moths?|larva\w*|insects?|mice|"
+    r"rot(?:s|t\w*)?|putrid|rancid|maggots?|(?<!for )worms(?! (?:bin|castings))|weevils?|moths?|"
+    r"larva\w*|insects?|mice|"
     r"st[iau]nk(?:s|y|ing)?|"
     r"(?:gone|went|going) (?:off|bad)|"
     rf"(?:smell\w*|smelt|odou?r|stench)(?: \w+){{0,3}} {OFF}|"
@@ -217,8 +218,8 @@ STICKY = (
 )
 ABOVE_BRINE = (
     rf"\b(?:{DENIED}) (?:\w+ )?(?:cover|submerg|under)\w*|\b(?:above|out of|over) the brine\b|"
-    r"\bbrine (?:is |was |ran |got |fell |went |has )?(?:too )?(?:low|below|short|gone|"
-    r"evaporat\w*)|"
+    r"\bbrine (?:is |was |ran |got |fell |went |has )?(?:too |all |nearly )?(?:low|below|short|"
+    r"gone|evaporat\w*)|"
     rf"\b(?:{DENIED}|too little) (?:enough )?brine\b|\bfloat\w* (?:on top|above|up)\b"
 )
 UNHEATED = (
@@ -244,7 +245,7 @@ STILL_MOIST = (
     r"fog (?:on|in|inside)|(?:leaked|rained|spilled|spilt|dripped) (?:on|in|into|through)|flood\w*|"
     r"clump(?:ed|y|ing|s)?|caked|(?:stuck|sticking|sticks) together|"
     r"(?:gone|went|got|going|turned) soft(?: again)?|soft again|"
-    r"no longer (?:crisp|brittle))\b|"
+    r"no longer (?:crisp|brittle)|spongy)\b|"
     r"\b(?:still (?:a (?:bit|little) |rather |quite |slightly )?(?:moist|damp|wet|sticky|tacky|"
     r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
     r"really |properly |entirely )*dr(?:y|ied)(?! (?:out|in|fruit))|under ?dried|"

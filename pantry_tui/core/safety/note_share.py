@@ -60,7 +60,10 @@ _SOFT = (
     r"felt|became|become|start\w*|already)(?: (?:a|bit|little|quite|very|all|rather|to|go))* "
     r"(?:soft\w*|mushy|squishy|spongy)\b|"
     r"\b(?:soft|mushy|squishy|sunken) (?:spots?|patch\w*|places?|ends?|tips?|necks?|ones?|bits?|at|"
-    r"in places)\b|^(?:all )?(?:soft(?:en\w*)?|mushy|squishy)$|\bcollaps\w*"
+    r"in places)\b|^(?:all )?(?:soft(?:en\w*)?|mushy|squishy)$|\bcollaps\w*|"
+    r"\b(?:and|but) (?:soft|mushy|squishy)\b|\bto (?:mush|pulp|slime)\b|"
+    r"\b(?:wet|black|brown)(?: and \w+)? (?:in the (?:middle|heart|core)|inside|"
+    r"at the (?:core|neck))\b"
 )
 _SOFT_WELL = r"\b(?:when cooked|cooked|boiled|mashed|soil|sand|soften\w* (?:up )?in|skins?)\b"
 

@@ -14,7 +14,7 @@ _FOUL = (
     r"sew(?:age|ers?)|drains?|mou?ld|mildew|beer|yeast|alcohol|wine|booze|dead|death|died|corpse|"
     r"carrion|compost|manure|dung|muck|dogs?|wet (?:dog|cloth|carpet)|dish ?cloths?|nappy|nappies|"
     r"diapers?|farts?|glue|solvent|varnish|acetone|nail polish|petrol|gasoline|chemicals?|"
-    r"swamps?|ponds?|ditch(?:es)?|bins?|garbage|rubbish|trash|silage|barn)"
+    r"damp|cellars?|swamps?|ponds?|ditch(?:es)?|bins?|garbage|rubbish|trash|silage|barn)"
 )
 OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
@@ -27,7 +27,9 @@ ILL = (
     r"\b(?:made|makes|got|fell|felt|feel|was|were|been|is) (?:(?:me|us|him|her|them|everyone|both|"
     r"all|very|really|so|quite|violently|\w+ of us) )?(?:ill|sick|poorly|queasy)\b"
     r"(?! (?:in|at|with (?:a |the )?(?:flu|cold)|of (?:it|them|picking|peeling|the sight)))|"
-    r"\b(?:vomit\w*|threw up|poison(?:ed|ing)|botulism|upset (?:stomach|tummy|belly)|"
+    r"\b(?:ill|sick|poorly) (?:all (?:night|day)|after(?:wards)?|that night|next day|"
+    r"from (?:it|them|eating))\b|\b(?:vomit\w*|threw up|poison(?:ed|ing)|botulism|"
+    r"upset (?:stomach|tummy|belly)|"
     r"(?:stomach|tummy|belly) (?:ache|upset|cramps)|diarrh\w*)\b"
 )
 ILL_OF_ELSE = (
@@ -55,6 +57,9 @@ _SPOILT = (
     r"(?:start|began|begun)\w* (?:to |of )?ferment\w*|"
     r"(?:gone|going|went) (?:off(?! the)|bad|sour))\b|"
     rf"\b(?:smell\w*|smelt|odou?r)(?: \w+){{0,3}} {OFF}\b|\b{OFF} (?:smell|odou?r)|"
+    r"\b(?:jars?|lids?|seals?) (?:\w+ )?weep\w*|\bfoam(?:ed)? (?:when|on opening|came|under|out)\b|"
+    r"\b(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)? (?:spots?|specks?|patch(?:es)?|dust|"
+    r"growth|ring)\b(?! (?:of (?:pepper|vanilla|spice)|on (?:the )?(?:lid|skins?|glass|outside)))|"
     r"\bfluff\b|\bfluffy (?:white|gr[ae]y|green|blue|black|stuff|bits?|growth|patch\w*|spots?|"
     r"layer|top)|\bfur\b|\bhairy\b(?! vetch)|"
     r"\b(?:explod\w*|explosion|burst(?:s|ing)? (?:open|in the|on the|overnight|its)|"
@@ -66,7 +71,7 @@ _SPOILT = (
 _BURST_OF_ELSE = r"\b(?:canner|bath|pot|freezer|oven|kettle|process\w*|boil\w*|cooling|flavou?r)\b"
 #: Of a pickle this is slime, whatever made it.
 _SOFTENED = (
-    r"\b(?:slipper\w*|mush\w*|(?:gone|went|going|turned|got) (?:\w+ )?soft)\b"
+    r"\b(?:slipper\w*|mush\w*|squidg\w*|squish\w*|(?:gone|went|going|turned|got) (?:\w+ )?soft)\b"
     r"(?! (?:lids?|seeds?|peas))"
 )
 SOURED = r"\b(?:smell\w*|smelt)(?: \w+){0,3} sour\b|\bsour smell"

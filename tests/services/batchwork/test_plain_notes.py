@@ -158,6 +158,28 @@ GOOD = {
 }  # fmt: skip
 
 
+#: Written when the others were mended, and of each class that these had missed.
+LATER = {
+    "3 pint jars green beans, pressure canned, larder, minutes=20 psi=11 canner=dial": (
+        "jar weeps when I tip it", "kids both sick after supper", "foam when I took the ring off",
+    ),
+    "3 pint jars dill pickles, vinegar pickle, larder, minutes=15": ("pickles squidgy",),
+    "1 crock sauerkraut 10 lb, lactic ferment, cellar, salt=2.25%, 25 oct": (
+        "worms in it", "brine all gone", "top is pink",
+    ),
+    "3 half-pint jars strawberry jam, jam, larder, minutes=10": ("one has a green spot",),
+    "20 lb onions, cellar-stored, cellar": ("several have gone to mush", "black and wet inside"),
+    "3 jars dried apples 1 lb, dried, larder": ("smells like a damp cellar", "spongy again"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("line", LATER)
+def test_what_is_bad_in_other_words_has_a_word(larder: Pantry, line: str) -> None:
+    cold_places(larder)
+    found = {note: tried(larder, line, note) for note in LATER[line]}
+    assert [note for note, one in found.items() if not quotes(one)] == []
+
+
 @pytest.mark.parametrize("line", BAD)
 def test_what_is_bad_has_a_word(larder: Pantry, line: str) -> None:
     bare = tried(cold_places(larder), line)
