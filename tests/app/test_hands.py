@@ -99,6 +99,8 @@ async def test_a_lid_code_is_found_although_the_list_was_narrowed(p: Pantry) -> 
     code = next(row.code for row in view.due(p) if row.food == "peaches")
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("slash", *"peas", "enter", *code.lower(), "enter")
+        assert isinstance(pilot.app.screen, BatchScreen), "one Enter shows it"
+        await pilot.press("escape")
         assert current(pilot).row.food == "peaches"  # type: ignore[union-attr]
         assert {ln.row.food for ln in all_lines(pilot) if ln.row} >= {"peas", "peaches"}
 
