@@ -24,7 +24,7 @@ from pantry_tui.core.safety.note_look import MOIST, says
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED, gassy
 from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
-from pantry_tui.core.safety.notes import clauses
+from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.said import meant
 from pantry_tui.core.safety.signs import THROWN, Sign, SignVerdict, signs_for
 from pantry_tui.core.vessels import is_closed
@@ -111,7 +111,8 @@ def doubted_kept(
             else _against(method, food, clause, perishes, signs)
         )
         which = ASKS_WHICH if is_closed(method, size) and share(clause) else ""
-        found += [f"Its note says {typed!r}: {which}{told}" for told in islice(against, 1)]
+        quoted = whole(note) if which else typed
+        found += [f"Its note says {quoted!r}: {which}{told}" for told in islice(against, 1)]
     if method not in LIDDED:
         found += _too_cool(method, record, every, doubted)
     return list(dict.fromkeys(found))

@@ -41,13 +41,12 @@ def _stands(sentence: str, keys: Collection[str], shown: int) -> bool:
 
 def names_enough(sentence: str, shown: int) -> bool:
     """Whether as many containers have `shown` a sign as the note speaks of that a sentence quotes,
-    one at least."""
-    from pantry_tui.core.safety.note_share import share  # loaded where a note is read
-    from pantry_tui.core.safety.notes import clauses
+    one at least; never where it does not say how many."""
+    from pantry_tui.core.safety.note_share import how_many  # loaded where a note is read
 
     quote = re.match(rf"(?s)(?:{QUOTES}|{_QUOTED})({_STRING})", sentence)
-    told = [share(one) for _, one in clauses(quote[1][1:-1])] if quote else []
-    return shown >= max((1, *told))
+    told = how_many(quote[1][1:-1]) if quote else 1
+    return told is not None and shown >= max(1, told)
 
 
 def _asks_for_another(sentence: str, keys: Collection[str]) -> bool:

@@ -22,6 +22,12 @@ _OF_ALL = (
     r"\b(?:most(?:ly)?|all|every\w*|each|whole|entire(?:ly)?|nearly|almost|both|throughout|"
     r"through and through|the lot|(?:more than|over|at least) (?:half|0\.5|1/2)|[5-9]\d ?%|100 ?%)"
 )
+#: The number behind these is not how many they are.
+_NOBODY_SAYS = (
+    r"\b(?:all but|all except|only|more|"
+    r"not (?:just|only)|dozens?|every|second|another|at least|maybe|perhaps|or so|by one|various|"
+    r"many|lots|most|nearly|almost)\b"
+)
 _FEW = (
     r"(?:some|a few|few|several|a couple|a handful|(?:about )?half|0\.5|1/2|the odd|an odd|"
     r"the other|(?<![\d.])\d{1,3})"
@@ -75,6 +81,18 @@ def share(clause: str) -> int:
         return 0
     figure = re.search(r"\d+", re.sub(r"0\.5|1/2", " ", found[0]))
     return int(figure[0]) if figure else 2
+
+
+def how_many(note: str) -> int | None:
+    """At least how many containers all of a note speaks of, its numbers taken together ("one popped
+    Monday, one Tuesday" is two); None where it leaves open how many more."""
+    from pantry_tui.core.safety.notes import clauses  # which reads clauses with this module
+
+    if re.search(_NOBODY_SAYS, note.casefold()):
+        return None
+    plain = "; ".join(clause for _, clause in clauses(note))
+    figures = (re.search(r"\d+", one[0]) for one in re.finditer(rf"\b{_FEW}{_NO_MEASURE}", plain))
+    return sum(2 if one is None else int(one[0]) for one in figures)
 
 
 def to_cull(batch: Batch, clause: str) -> bool:

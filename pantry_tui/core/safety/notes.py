@@ -85,8 +85,9 @@ def doubted_notes(
             told = _prepared(method, food, clause)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
             some = share(clause) > 0
+            quoted = whole(note) if some else words
             spoken = _speaks_of(method, food, clause, named)
-            against += [_not_checked(words, key, some) for key in spoken]
+            against += [_not_checked(quoted, key, some) for key in spoken]
         found += against[:1]
     if method in LIDDED and (waited := delayed(_plain(note))):
         found.append(_not_checked(waited, ""))
@@ -100,6 +101,11 @@ def clauses(note: str) -> Iterator[tuple[str, str]]:
         clause = _plain(typed)
         if clause and not re.search(terms.EARLIER, clause):
             yield clean(" ".join(typed.split()))[:80], clause
+
+
+def whole(note: str) -> str:
+    """All of a note as it is quoted where how many it speaks of counts."""
+    return clean(" ".join(note.split()))[:200]
 
 
 def _not_checked(words: str, key: str, some: bool = False) -> str:

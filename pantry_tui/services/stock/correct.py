@@ -8,6 +8,8 @@ from datetime import date
 from typing import NamedTuple
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.as_noted import culled_of
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
@@ -71,6 +73,8 @@ def correct(
     kept = method_meant(p, batch, method) if method is not None else batch.method
     if food is not None or method is not None:
         refuse_same(batch, food or "", facts, kept)
+    if note is not None:
+        _refuse_unculled(p, batch, note)
     if printed is not None and kept is not Method.BOUGHT:
         raise BadInput("A printed date stands on what was bought in.")
     if odd := wrong_size(size or ""):
@@ -179,6 +183,19 @@ def _against(
     before = (one for one in (*batch.doubt, *was.problems) if not _named(one, shown))
     every = tuple(dict.fromkeys((*before, *found.problems)))
     return Doubt(every, found.still_possible or batch.possible or was.still_possible)
+
+
+def _refuse_unculled(p: Pantry, batch: Batch, note: str) -> None:
+    """Raises Refused where a note of bad pieces would go, and nobody looked the pile over since."""
+    told = culled_of(batch)
+    if not told or culled_of(replace(batch, note=note)):
+        return
+    lying = (one for one in p.containers_of(batch) if one.here)
+    if any(one.looked is None or one.looked_at < batch.noted for one in lying):
+        raise Refused(
+            f"Its note says {told[0]!r}: take the bad ones out first and book "
+            f'`sign {batch.code} "looks sound"`; then put the note right.'
+        )
 
 
 def _shown(p: Pantry, batch: Batch) -> int:

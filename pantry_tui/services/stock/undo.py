@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
 from pantry_tui.core.model import Container
@@ -147,9 +148,15 @@ def _later(p: Pantry, event: Event) -> list[Event]:
             "AND did NOT IN ('undo', 'redo', 'clock_ahead')",
             (event.id, batch),
         ):
-            if whole or meant & set(_containers(later)):
+            if whole or meant & set(_containers(later)) or _answered_by(event, later):
                 found.append(later)  # noqa: PERF401 - reads better than three loops in one
     return found
+
+
+def _answered_by(event: Event, later: Event) -> bool:
+    """Whether a note that spoke of some jars may have been put right since this sign named one."""
+    shown = isinstance(event.payload, said.Sign) and event.payload.verdict in UNFIT
+    return shown and isinstance(later.payload, said.Correct) and later.payload.note is not None
 
 
 def _containers(event: Event) -> tuple[str, ...]:

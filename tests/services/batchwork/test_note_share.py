@@ -6,9 +6,11 @@ from __future__ import annotations
 import pytest
 
 from pantry_tui.core.words import Verdict
+from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import undo
 from pantry_tui.services.stock.correct import correct
 from tests.services.batchwork.noting import as_typed, cold_places, tried
 
@@ -53,6 +55,47 @@ def test_two_lids_are_two_to_name(larder: Pantry) -> None:
     signs.mark(larder, f"{code}/3", "swollen lid")
     correct(larder, code, note="fine now")
     assert verdicts(larder, code)[0] is Verdict.UNKNOWN
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "all but one leaked", "more than one lid popped",
+        "not just one lid popped", "at least one lid popped",
+        "one lid popped, maybe more", "one jar or so leaked", "one lid popped and another leaked",
+        "one lid popped Monday, one Tuesday", "one jar leaked here and one at Ann's",
+    ],
+)  # fmt: skip
+def test_one_that_is_named_answers_no_note_that_speaks_of_more(larder: Pantry, note: str) -> None:
+    code = book(larder, BEANS, note)
+    signs.mark(larder, f"{code}/2", "swollen lid")
+    for number in (1, 3, 4, 5):
+        signs.mark(larder, f"{code}/{number}", "looks sound")
+    correct(larder, code, note="sorted it")
+    assert set(verdicts(larder, code)) == {Verdict.DO_NOT_TASTE}
+
+
+def test_the_sign_that_answered_a_note_is_not_taken_back_alone(larder: Pantry) -> None:
+    code = book(larder, BEANS, "one lid popped up")
+    signs.mark(larder, f"{code}/2", "swollen lid")
+    sign = undo.newest(larder)
+    assert sign is not None
+    correct(larder, code, note="looked")
+    with pytest.raises(Refused, match="Take that back first"):
+        undo.undo(larder, sign.id)
+    undo.undo(larder)
+    undo.undo(larder, sign.id)
+    assert set(verdicts(larder, code)) == {Verdict.DO_NOT_TASTE}
+
+
+def test_a_pile_is_looked_over_before_its_note_goes(larder: Pantry) -> None:
+    code = book(larder, "30 lb carrots, cellar-stored, cellar", "half are rotting")
+    with pytest.raises(Refused, match="looks sound"):
+        correct(larder, code, note="fine")
+    correct(larder, code, note="half are rotting at one end")
+    signs.mark(larder, code, "looks sound")
+    correct(larder, code, note="fine")
+    assert verdicts(larder, code) == [Verdict.SOUND]
 
 
 def test_it_asks_which(larder: Pantry) -> None:

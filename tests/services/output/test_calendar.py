@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 from icalendar import Calendar, Event
 
+from pantry_tui.core.text import begun
 from pantry_tui.services.batchwork import putup, tending
 from pantry_tui.services.demo import build_demo
 from pantry_tui.services.output.calendar import JOBS_AHEAD, calendar
@@ -84,7 +85,7 @@ def test_the_demo_has_each_date_and_each_job_once(tmp_path: Path) -> None:
             if row.usable and row.good_until and row.good_until >= TODAY:
                 assert any(s.startswith(f"Best by: {row.code} ") for s in said), row
         for job in tending.jobs(demo, JOBS_AHEAD):
-            assert any(s.startswith(f"{job.job.capitalize()}:") for s in said), job
+            assert any(s.startswith(f"{begun(job.job)}:") for s in said), job
 
 
 def test_the_same_store_gives_the_same_file(p: Pantry) -> None:

@@ -67,8 +67,11 @@ def test_an_accepted_week_says_what_no_longer_keeps_until_its_day(p: Pantry) -> 
     weeks.accept(p)
     assert weeks.week(p).notes == ()
     act.open_(p, f"{code}/1")  # three days in the fridge: to the 28th
-    why, note = weeks.week(p).notes
-    assert why.startswith(f"{code}/1 tomatoes is left out of the week: its last safe day is Sat 28")
+    found = weeks.week(p)
+    (note,) = found.notes
+    (why,) = found.fallen
+    assert (why.day, why.code) == (date(2026, 12, 1), code)
+    assert "its last safe day is Sat 28" in why.told
     assert note.startswith(f"{code}/1 tomatoes must be eaten by Sat 28 Nov 2026")
 
 
