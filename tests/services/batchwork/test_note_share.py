@@ -47,6 +47,13 @@ def test_one_lid_is_held_against_all_until_it_is_named(larder: Pantry) -> None:
     assert verdicts(larder, code)[0] not in (Verdict.UNKNOWN, Verdict.DO_NOT_TASTE)
 
 
+def test_only_one_is_one(larder: Pantry) -> None:
+    code = book(larder, BEANS, "only one lid popped up")
+    signs.mark(larder, f"{code}/2", "swollen lid")
+    correct(larder, code, note="fine")
+    assert verdicts(larder, code)[0] is Verdict.UNKNOWN
+
+
 def test_two_lids_are_two_to_name(larder: Pantry) -> None:
     code = book(larder, BEANS, "two lids popped up")
     signs.mark(larder, f"{code}/2", "swollen lid")
