@@ -24,8 +24,8 @@ _OF_ALL = (
 )
 #: The number behind these is not how many they are.
 _NOBODY_SAYS = (
-    r"\b(?:all but|all except|more|not (?:just|only)|dozens?|every|second|another|at least|maybe|perhaps|or so|"
-    r"by one|various|many|lots|most|nearly|almost)\b"
+    r"\b(?:all but|all except|more|not (?:just|only)|dozens?|every|second|another|at least|"
+    r"maybe|perhaps|or so|by one|various|many|lots|most|nearly|almost)\b"
 )
 _FEW = (
     r"(?:some|a few|few|several|a couple|a handful|(?:about )?half|0\.5|1/2|the odd|an odd|"
