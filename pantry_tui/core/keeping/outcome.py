@@ -11,6 +11,7 @@ from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import Struck, struck
 from pantry_tui.core.keeping.reckoning import Reckoning
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN, Warm
+from pantry_tui.core.keeping.without_cold import across
 from pantry_tui.core.model import EVER, FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (
     LOOK,
@@ -42,8 +43,10 @@ def after_cuts(reckoning: Reckoning, places: Mapping[str, Place], now: When) -> 
     added to the warm minutes of the reckoning. What came when the power was off already and stood
     there for no more than two hours is judged by those alone."""
     found = []
-    for one in struck(reckoning.spans, places, now):
-        if _spoils(reckoning, one):
+    spans, warm = reckoning.spans, tuple(reckoning.warm)
+    for one in (*struck(spans, places, now), *across(spans, places, now, warm)):
+        # Hours of another climate are no minutes above 40 °F in this one.
+        if one.counts in (None, one.minutes) and _spoils(reckoning, one):
             reckoning.warm += _charges(one)
         if one.late and one.stayed <= _allowed(one):
             continue
@@ -95,7 +98,7 @@ def _read(one: Struck) -> list[float]:
 def _known(one: Struck) -> list[Cut]:
     """What is known of it, in the words of the table: all its hours, the emptiest it was said to
     be, and each of the warmest readings and looks at the ice."""
-    hours = one.minutes / 60
+    hours = (one.minutes if one.counts is None else one.counts) / 60
     full = all(piece.cut.full is True for piece in one.blackout.pieces)
     seen = dict.fromkeys((piece.cut.max_temp_f, piece.cut.ice) for piece in one.blackout.pieces)
     return [Cut(one.climate, hours, full, warmest, ice) for warmest, ice in seen]

@@ -5,7 +5,7 @@ Cuts of a place that overlap count once; cuts that follow one another within a d
 it was read cold in between (a choice of this program on the strict side: nobody publishes how
 soon a refrigerator is cold again). What stood there when the power went is judged by how long it
 had been off when it left; what came later is only charged for the time it stood there, up to two
-hours, and judged like the rest beyond.
+hours, and judged like the rest beyond. Cuts of several places: core.keeping.without_cold.
 """
 
 from __future__ import annotations
@@ -87,6 +87,8 @@ class Struck(NamedTuple):
     here: tuple[Span, ...]
     late: bool
     stayed: int
+    #: As minutes of this climate, where it was without the cold of another too.
+    counts: int | None = None
 
     @property
     def times(self) -> list[tuple[int, int]]:
@@ -103,10 +105,15 @@ def united(pieces: Iterable[tuple[int, int]]) -> int:
     return total
 
 
+def blackouts_of(place: str, places: Mapping[str, Place], now: When) -> tuple[Blackout, ...]:
+    """The blackouts of a place and of what it stands in."""
+    return _OF_PLACE.of(above(place, places), now)
+
+
 def struck(spans: Sequence[Span], places: Mapping[str, Place], now: When) -> Iterator[Struck]:
     """Every blackout that met the container, place by place."""
     for place in dict.fromkeys(span.place for span in spans):
-        if blackouts := _OF_PLACE.of(above(place, places), now):
+        if blackouts := blackouts_of(place, places, now):
             mine = [span for span in spans if span.place == place and span.climate.is_cold]
             for blackout in blackouts:
                 yield from _struck(blackout, mine)
@@ -128,7 +135,7 @@ def _struck(blackout: Blackout, mine: Sequence[Span]) -> Iterator[Struck]:
             blackout.minutes(blackout.start, leaves),
             here,
             min(one.start for one in here) > blackout.start,
-            sum(blackout.minutes(*one) for one in _apart(times)),
+            sum(blackout.minutes(*one) for one in apart(times)),
         )
 
 
@@ -136,7 +143,7 @@ def _overlaps(here: Sequence[Span], blackout: Blackout) -> list[tuple[int, int]]
     return [(max(one.start, blackout.start), min(one.end, blackout.end)) for one in here]
 
 
-def _apart(times: Iterable[tuple[int, int]]) -> list[tuple[int, int]]:
+def apart(times: Iterable[tuple[int, int]]) -> list[tuple[int, int]]:
     """The same times without overlaps."""
     found: list[tuple[int, int]] = []
     for start, end in sorted(times):
@@ -164,7 +171,7 @@ def _climate(facts: Sequence[Fact]) -> Climate | None:
 
 
 def _blackouts(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Blackout, ...]:
-    cold = _read_cold(facts[0])
+    cold = read_cold(facts[0])
     known = [_off(_since_cold(cut, cold), now) for cut in _cuts(facts)]
     groups: list[list[Off]] = []
     # As text, since what nobody knows cannot be compared: their minutes have as many digits.
@@ -203,7 +210,7 @@ def _since_cold(cut: Cut, cold: Sequence[Read]) -> Cut:
     return cut._replace(start=max(before, default=EVER))
 
 
-def _read_cold(facts: Sequence[Fact]) -> list[Read]:
+def read_cold(facts: Sequence[Fact]) -> list[Read]:
     """The readings that are cold, whatever climate the place had."""
     climates = {one.climate for one in facts if isinstance(one, Held)}
     return [
