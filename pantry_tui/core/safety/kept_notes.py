@@ -21,6 +21,7 @@ from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import ASKS_WHICH
 from pantry_tui.core.safety.note_look import MOIST, says
+from pantry_tui.core.safety.note_packs import of_packs
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED, gassy
 from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
@@ -148,6 +149,11 @@ def _against(
     if method not in _SALTED_OR_DRY and not brewed:
         yield from _warm(method, clause, perishes)
     yield from _spoilt(method, food, clause, signs)
+    for ids, otherwise in of_packs(method, food, clause, _minutes(clause), _degrees(clause)):
+        known = {one.id: one for one in signs_for(signs(), method, food, open_=False)}
+        sign = next((known[one] for one in ids if one in known), None)
+        if sign or otherwise:
+            yield _as_sign(sign) if sign else otherwise
 
 
 def _unripe(food: FoodFacts, clause: str) -> _Told:
@@ -283,8 +289,12 @@ def _spoilt(
         yield f"what smells or looks so is spoilt: {_DO[SignVerdict.DISCARD]}."
     if sign is None or sign.verdict not in THROWN:
         return
-    means = f"{sign.means[:1].lower()}{sign.means[1:].rstrip('.')}"
-    yield f"{means}: {_DO[sign.verdict]}."
+    yield _as_sign(sign)
+
+
+def _as_sign(sign: Sign) -> str:
+    """What a sign that throws it away says, a sentence."""
+    return f"{sign.means[:1].lower()}{sign.means[1:].rstrip('.')}: {_DO[sign.verdict]}."
 
 
 def _too_cool(
