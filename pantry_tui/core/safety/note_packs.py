@@ -26,6 +26,7 @@ PACKED = frozenset(
     {Method.BOUGHT, Method.FRESH, Method.FROZEN, Method.MEAL, Method.HOT_SMOKED,
      Method.COLD_SMOKED, Method.SALTED}
 )  # fmt: skip
+_SMOKED = frozenset({Method.HOT_SMOKED, Method.COLD_SMOKED, Method.SALTED})
 _COOKED = frozenset({"cooked", "stock"})
 _CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
 #: "Off" and "sour" as a word of its own, not of sour cream or half price off.
@@ -43,7 +44,7 @@ _SWOLLEN_OF_ELSE = r"\b(?:soak\w*|cook\w*|rise|risen|oven|dough|air ?bed)\b"
 _LEAK = r"\b(?:leak(?:s|ed|ing|y)?|seep\w*|ooz\w*)\b(?! (?:roof|tap|pipe))"
 #: Whether a sealed thing gave way by itself, in its seam or by the pressure within.
 _SPURT = (
-    r"\b(?:hiss(?:ed|es|ing)?|spurt\w*|sprayed|squirted|gush\w*|fizz(?:ed|es|ing|y)?|explod\w*|"
+    r"\b(?:hiss(?:ed|es|ing)?|spurt\w*|sprayed|squirted|gush\w*|fizz(?:ed|es|ing)?|explod\w*|"
     r"burst(?! of)|foam(?:ed|s)?(?: \w+)? (?:out|up|over|when|under)|"
     r"foam(?:ed|s|ing|y)?(?= *$)|foam (?:came|shot|ran))\b(?! (?:with|tray|box))"
 )
@@ -72,7 +73,7 @@ _SMELLS = (
 )
 _OFF = (
     r"\b(?:(?:bit|little|touch|slightly|rather|seems?|look(?:s|ed)?|is|are|was|were|definitely|"
-    rf"going|gone|went) off{_ENDS}|tast(?:es?|ed|ing)(?: \w+){{0,2}} {OFF}(?= *$| \w))"
+    rf"going|gone|went) off{_ENDS}|tast(?:es?|ed|ing)(?: \w+){{0,2}} {OFF}{_ENDS})"
 )
 _GREEN = (
     r"\b(?:gone|went|going|turn(?:ed|ing|s)?|got|getting)(?: (?:a bit|slightly|all|partly|rather))?"
@@ -85,7 +86,7 @@ _STICKY = (
 )
 #: Kept hot, as people put it.
 _HELD = r"\b(?:held|kept|keep|holding|stayed|stays|sat|stood|left|sits)\b"
-_WATER_BATH = r"\b(?:sous ?vide|water bath|smok\w*|cur(?:ed|ing))\b"
+_HELD_OF_ELSE = r"\b(?:sous ?vide|water bath|cold water|ice|to cool|before (?:it|the|cook\w*))\b"
 _COOKER = r"(?:slow cooker|crock ?pot|multi ?cooker|rice cooker|cooker|oven|hob|plug|stove|timer)"
 _WENT_OFF = (
     rf"\b{_COOKER}\b(?: \w+){{0,3}} (?:off|out|unplugged|died|dead|tripped|failed|stopped|"
@@ -105,8 +106,8 @@ _ON_WARM = (
     r"\b(?:cooked|only) (?:\w+ )?on (?:the )?(?:keep )?warm\b|\braw on (?:the )?(?:keep )?warm\b"
 )
 _WHERE = (
-    r"(?:in the (?:middle|centre|center)|inside|(?:at|near|round|by) the (?:bone|joint|middle|"
-    r"centre|center)|in (?:places|parts))"
+    r"(?:in the (?:middle|centre|center)(?! of)|inside|(?:at|near|round|by) the "
+    r"(?:bone|joint|middle|centre|center)|in (?:places|parts))"
 )
 _UNDER = (
     rf"\b(?:luke ?warm|raw|bloody|cold) {_WHERE}|\b(?:still|half) (?:raw|frozen {_WHERE})\b|"
@@ -117,6 +118,7 @@ _UNDER = (
 )
 _PINK = rf"\bpink {_WHERE}"
 _HARD_PARTS = r"\b(?:potato\w*|carrots?|onions?|rice|pasta|beans?|veg\w*|crust|pastry)\b"
+_NAMED = r"\b(?:(?:kidney|dry|dried|red) )?beans\b(?<!green beans)"
 _SLOW = r"\b(?:slow(?:ly)? cook\w*|slow cooker|crock ?pot)\b"
 _UNBOILED = rf"\b(?:{DENIED}|without)(?: \w+)? boil\w*|\bun ?boiled\b"
 _FROM_DRY = r"\bfrom (?:dry|dried|raw)\b|\b(?:dry|raw)(?: \w+)? (?:in|into) the\b"
@@ -136,34 +138,34 @@ class Found(NamedTuple):
 def of_packs(
     method: Method,
     food: FoodFacts,
+    tin: bool,
     clause: str,
     minutes: int | None,
     degrees: Sequence[float],
 ) -> Iterator[Found]:
-    """What a clause says against it. `minutes`: the longest time it names; `degrees`: every
-    temperature, in °F."""
+    """What a clause says against it. `tin`: its pack is one; `minutes`: the longest time it
+    names; `degrees`: every temperature, in °F."""
     if method not in PACKED:
         return
     seen = re.sub(PURPOSE, " ", clause)
     if says(_RECALL, seen):
         # US FDA and USDA FSIS, recalls: what is called back is not eaten.
         yield Found((), "what is recalled is not eaten, whatever it looks like: discard.")
-    yield from _pack(method, food, seen)
+    yield from _pack(method, food, tin, seen)
     yield from _look(method, food, clause, seen)
-    if food.group in ANIMAL or food.classes & _COOKED or method is Method.MEAL:
-        yield from _heat(method, food, clause, minutes, degrees)
-    yield from _beans(food, clause)
+    yield from _heat(method, food, clause, minutes, degrees)
+    yield from _beans(method, food, clause)
 
 
 def _perishes(food: FoodFacts) -> bool:
     return food.group in ANIMAL or bool(food.classes & (_COOKED | {"animal"}))
 
 
-def _pack(method: Method, food: FoodFacts, seen: str) -> Iterator[Found]:
+def _pack(method: Method, food: FoodFacts, tin: bool, seen: str) -> Iterator[Found]:
     loose = method is Method.FRESH and food.group in _CROPS and not _perishes(food)
-    if (is_dry(food) and method is not Method.MEAL and "bean" not in food.classes) or loose:
+    if (is_dry(food) and method is not Method.MEAL and not tin) or loose:
         return
-    tin = method is Method.BOUGHT
+    bought = method is Method.BOUGHT
     burst = says(_SPURT, seen) and not re.search(_SPURT_OF_ELSE, seen)
     if burst and food.group is not Group.DRINK:
         yield Found(("spurting", "puffed-pack"), "")
@@ -173,11 +175,11 @@ def _pack(method: Method, food: FoodFacts, seen: str) -> Iterator[Found]:
                 (), f"ice swells it, and so does gas from what grew before it froze. {_LOOK}"
             )
         yield Found(("swollen-lid", "puffed-pack"), "")
-    if says(_LEAK, seen) and (tin or _perishes(food)) and food.group is not Group.EGG:
+    if says(_LEAK, seen) and (bought or _perishes(food)) and food.group is not Group.EGG:
         yield Found(
             ("leaking-lid",), f"what leaks is not shut: air and germs get in, or it thawed. {_LOOK}"
         )
-    if not tin:
+    if not bought:
         return
     if says(_RUST, seen):
         yield Found(("deep-rust",), "")
@@ -200,7 +202,8 @@ def _look(method: Method, food: FoodFacts, clause: str, seen: str) -> Iterator[F
     if says(_SMELLS, clause) or says(_SOUR, seen):
         yield Found(("thawed-off",), _SPOILT)
     if food.group is Group.DAIRY:
-        if says(_CURDLED, seen):
+        # The cream of coconut sets in the cold, and so does that of thickened milk.
+        if says(_CURDLED, seen) and not re.search(r"coconut|condensed|evaporated", food.name):
             yield Found((), _SPOILT)
         return
     if says(_GREEN, seen):
@@ -218,13 +221,13 @@ def _heat(
 ) -> Iterator[Found]:
     """Food that was to be cooked: USDA FSIS, Slow cookers and food safety, and its two-hour rule
     between 40 and 140 °F; from memory."""
+    cooked = method is Method.MEAL or bool(food.classes & _COOKED) or food.group is Group.MEAL
+    if not cooked or method in _SMOKED:
+        return
     too_long = minutes is None or minutes > WARM_MIN
     warm = [one for one in degrees if 40 < one < 139.9]  # 60 °C is 140 °F
-    if says(_HELD, clause) and warm and too_long and not re.search(_WATER_BATH, clause):
-        yield Found((), "what is hot stays at 140 F or above, or two hours at most: discard.")
-    cooked = method is Method.MEAL or bool(food.classes & _COOKED) or food.group is Group.MEAL
-    if not cooked:
-        return
+    if says(_HELD, clause) and warm and too_long and not re.search(_HELD_OF_ELSE, clause):
+        yield Found((), "germs grow between 40 and 140 F, and two hours are the most: discard.")
     off = says(_WENT_OFF, clause) and not re.search(_OFF_WHEN_DONE, clause)
     told = minutes is not None or re.search(_UNNOTICED, clause)
     if off and told and too_long:
@@ -239,16 +242,16 @@ def _heat(
         yield Found((), "colour is no measure of heat: not checked. Only a thermometer tells.")
 
 
-def _beans(food: FoodFacts, clause: str) -> Iterator[Found]:
+def _beans(method: Method, food: FoodFacts, clause: str) -> Iterator[Found]:
     """Raw kidney beans are poisonous, and more so as a slow cooker warms them (US FDA, Bad Bug
     Book, on phytohaemagglutinin: boiled 30 minutes; from memory)."""
-    beans = "bean" in food.classes or re.search(r"\bbeans\b", clause)
-    if not beans or not (food.group is Group.MEAL or "bean" in food.classes):
+    dry = "bean" in food.classes and is_dry(food)
+    if method not in (Method.MEAL, Method.FROZEN) or not (dry or re.search(_NAMED, clause)):
         return
-    unboiled = re.search(_UNBOILED, clause)
-    if unboiled or (re.search(_SLOW, clause) and re.search(_FROM_DRY, clause)):
-        if not unboiled and re.search(r"\bboil(?:ed|ing)?\b", clause):
-            return
+    slow = re.search(_SLOW, clause)
+    unboiled = re.search(_UNBOILED, clause) and (slow or (dry and method is Method.MEAL))
+    boiled = re.search(r"\bboil(?:ed|ing)?\b", clause)
+    if unboiled or (slow and re.search(_FROM_DRY, clause) and not boiled):
         yield Found(
             (), "red kidney beans are poisonous until they have boiled 30 minutes: discard."
         )

@@ -10,6 +10,9 @@ from pantry_tui.services.pantry import Pantry
 from tests.services.batchwork.noting import cold_places, quotes, tried
 
 TINS = "6 tins chopped tomatoes, bought in, larder"
+PULSES = "4 tins lentils, bought in, larder"
+FLOUR = "2 2-lb bags flour, bought in, larder"
+BEAN_TINS = "4 tins kidney beans, bought in, larder"
 MILK = "2 cartons milk, bought in, fridge"
 FRESH_MILK = "2 cartons milk, fresh, fridge"
 CREAM = "1 tub sour cream, bought in, fridge"
@@ -30,6 +33,8 @@ BAD = {
         "ends bulge at both sides", "button popped up", "seam dented", "deep dent along the rim",
         "pinhole rust and sticky", "under recall", "lid puffed up", "seeping at the seam",
     ),
+    PULSES: ("bulging", "leaking", "rusted through"),
+    BEAN_TINS: ("one is swollen", "spurted"),
     MILK: ("carton swollen", "curdled", "sour", "lumpy", "leaking", "went off", "gone sour"),
     FRESH_MILK: ("soured", "tastes sour", "carton blown up", "smells off"),
     CREAM: ("tub blown", "lid bulging"),
@@ -64,6 +69,8 @@ GOOD = {
         "not recalled", "for the slow cooker", "best chopped, thick juice",
         "a bit of rust on the rim",
     ),
+    FLOUR: ("bag burst", "leaking a bit from the corner", "for puff pastry"),
+    BEAN_TINS: ("never boiled dry", "fizzy drink shelf", "for chilli"),
     MILK: ("for sour cream pancakes", "for sourdough", "smells fine", "whole", "no lumps"),
     FRESH_MILK: ("from the farm shop", "not sour", "for curd cheese", "for cheese sauce"),
     CREAM: ("for baked potatoes", "the thick sort", "sour cream for tacos"),
@@ -87,6 +94,8 @@ GOOD = {
     COOKED: (
         "cooked from raw", "raw carrots added at the end", "fell off the bone", "smells great",
         "piping hot in the middle", "cooked through", "reheat till hot in the middle",
+        "cold in the middle of the freezer",
+        "left to cool to 70 F", "stood the box in cold water at 50 F", "kept at 0 F",
     ),
     BEANS: ("boiled 30 minutes", "boiled first, then the slow cooker"),
     RAW: ("bag from the allotment", "gone from the garden now", "the curly one", "green"),
