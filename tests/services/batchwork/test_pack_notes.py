@@ -121,3 +121,24 @@ def test_what_is_well_in_its_pack_raises_nothing(larder: Pantry, line: str) -> N
     found = {note: tried(larder, line, note) for note in GOOD[line]}
     assert {note: one.reasons for note, one in found.items() if quotes(one)} == {}
     assert {n: o.verdict for n, o in found.items() if o.verdict is not bare.verdict} == {}
+
+
+def test_the_verdict_is_that_of_the_sign(larder: Pantry) -> None:
+    for note in ("bulging", "leaking", "spurted", "rusted through", "safety button was up"):
+        assert tried(larder, TINS, note).verdict is Verdict.DO_NOT_TASTE
+    assert tried(larder, TINS, "dented on the seam").verdict is Verdict.DISCARD
+    assert tried(larder, HAM, "pack puffed up").verdict is Verdict.DO_NOT_TASTE
+    # Hard frozen a swollen bag is mostly ice, and nobody says when it swelled.
+    assert tried(larder, CHICKEN, "pack puffed up").verdict is Verdict.UNKNOWN
+    assert tried(larder, MILK, "curdled").verdict is Verdict.DISCARD
+
+
+def test_two_hours_below_140_f_are_the_line(larder: Pantry) -> None:
+    bare = tried(larder, STEW).verdict
+    assert tried(larder, STEW, "held at 139 F for 2 hours").verdict is bare
+    assert tried(larder, STEW, "held at 140 F for 4 hours").verdict is bare
+    assert tried(larder, STEW, "held at 60 C for 4 hours").verdict is bare
+    assert tried(larder, STEW, "kept at 40 F for 20 hours").verdict is bare
+    assert tried(larder, STEW, "held at 139 F for 121 minutes").verdict is Verdict.DISCARD
+    assert tried(larder, STEW, "delayed start 2 hours").verdict is bare
+    assert tried(larder, STEW, "delayed start 3 hours").verdict is Verdict.DISCARD
