@@ -13,7 +13,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from itertools import islice
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
-from pantry_tui.core.keeping.harm import is_dry
+from pantry_tui.core.keeping.harm import is_dry, is_tin
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
@@ -21,6 +21,7 @@ from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import ASKS_WHICH
 from pantry_tui.core.safety.note_look import MOIST, says
+from pantry_tui.core.safety.note_packs import of_packs
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED, gassy
 from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
@@ -106,9 +107,7 @@ def doubted_kept(
     # What is said of pieces of a pile is judged where it lies (core.keeping.as_noted).
     for typed, clause in (one for one in every if not to_cull(batch, one[1])):
         against = (
-            _unripe(food, clause)
-            if method in LIDDED
-            else _against(method, food, clause, perishes, signs)
+            _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs)
         )
         which = ASKS_WHICH if is_closed(method, size) and share(clause) else ""
         quoted = whole(note) if which else typed
@@ -128,12 +127,12 @@ _Told = Iterator[str]
 
 
 def _against(
-    method: Method,
-    food: FoodFacts,
+    batch: Batch,
     clause: str,
     perishes: Callable[[], bool],
     signs: Callable[[], Iterable[Sign]],
 ) -> _Told:
+    method, food = batch.method, batch.food
     yield from _oil(method, food, clause)
     sweet = food.name == "honey" or "syrup" in food.name or method is Method.SUGAR
     if sweet and plants_in(clause):
@@ -148,6 +147,12 @@ def _against(
     if method not in _SALTED_OR_DRY and not brewed:
         yield from _warm(method, clause, perishes)
     yield from _spoilt(method, food, clause, signs)
+    minutes, degrees = _minutes(clause), _degrees(clause)
+    for ids, otherwise in of_packs(method, food, is_tin(batch), clause, minutes, degrees):
+        known = {one.id: one for one in signs_for(signs(), method, food, open_=False)}
+        sign = next((known[one] for one in ids if one in known), None)
+        if sign or otherwise:
+            yield _as_sign(sign) if sign else otherwise
 
 
 def _unripe(food: FoodFacts, clause: str) -> _Told:
@@ -283,8 +288,12 @@ def _spoilt(
         yield f"what smells or looks so is spoilt: {_DO[SignVerdict.DISCARD]}."
     if sign is None or sign.verdict not in THROWN:
         return
-    means = f"{sign.means[:1].lower()}{sign.means[1:].rstrip('.')}"
-    yield f"{means}: {_DO[sign.verdict]}."
+    yield _as_sign(sign)
+
+
+def _as_sign(sign: Sign) -> str:
+    """What a sign that throws it away says, a sentence."""
+    return f"{sign.means[:1].lower()}{sign.means[1:].rstrip('.')}: {_DO[sign.verdict]}."
 
 
 def _too_cool(
