@@ -136,16 +136,19 @@ class Outage(Verb):
         if self.full and self.half:
             raise BadInput("Say --full or --half, not both.")
         with call.pantry() as p:
-            named = place_ever(p, self.place, begins_with(p, start))
+            begins = begins_with(p, start)
+            named = place_ever(p, self.place, begins)
             told = self.max_temp or self.full or self.half or self.ice or self.no_ice or self.ajar
-            cold = reached(p, named, told=bool(told))
+            last = begins_with(p, end)
+            first = last if start is None else begins
+            cold = reached(p, named, first, last, told=bool(told))
             ice = True if self.ice else False if self.no_ice else None
             warmest = _warmth(p, cold[0].climate, self.max_temp, "max_temp")
             full = True if self.full else False if self.half else None
             cut = outage.cut_of(
                 p, cold[0], start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar
             )
-            rows = [row for place in cold for row in outage.judge_all(p, place, cut)]
+            rows = [row for _, found in outage.judge_each(p, cold, cut) for row in found]
             which = [said_otherwise(p, named, self.place)]
             which += [came_later(p, place, cut) for place in cold]
             cautions = [*filter(None, which), CAUTION]

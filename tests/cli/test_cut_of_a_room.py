@@ -58,3 +58,39 @@ def test_a_room_without_any_says_so(kitchen: Kitchen) -> None:
     code, _, err = kitchen.run("outage", "shelf 2", *CUT)
     assert code == 1
     assert "none stands in it" in err
+
+
+THEN = ("--from", "2026-11-23 10:00", "--to", "2026-11-24 05:00")
+
+
+@pytest.mark.parametrize(
+    "became",
+    [
+        ("place", "merge", "back fridge", "--into", "small fridge"),
+        ("place", "remove", "back fridge", "--to", "small fridge"),
+        ("place", "change", "back fridge", "--climate", "pantry"),
+    ],
+)
+@pytest.mark.parametrize("told_of", ["scullery", "back fridge"])
+def test_what_was_cold_in_it_then_counts_whatever_became_of_it(
+    scullery: Kitchen, became: tuple[str, ...], told_of: str
+) -> None:
+    scullery.answer("place", "add", "back fridge", "--climate", "fridge", "--in", "scullery")
+    line = "1 pack stew, cooked meal, back fridge, 2026-11-23"
+    code = scullery.answer("putup", line, "--at", "2026-11-23 08:00")["code"]
+    scullery.answer("move", code, "small fridge", "--at", "2026-11-24 06:00")
+    assert scullery.run(*became)[0] == 0
+    items = scullery.answer("outage", told_of, *THEN, "--dry-run")["items"]
+    assert [one["action"] for one in items if one["food"] == "stew"] == ["discard"]
+    code, out, _ = scullery.run("outage", told_of, *THEN)
+    assert code == 0
+    assert "in back fridge" in out
+    verdicts = {one["food"]: one["verdict"] for one in scullery.answer("due")}
+    assert verdicts["stew"] == "discard"
+
+
+def test_a_cold_place_given_up_empty_is_not_named(scullery: Kitchen) -> None:
+    scullery.answer("place", "add", "back fridge", "--climate", "fridge", "--in", "scullery")
+    scullery.answer("place", "remove", "back fridge")
+    _, out, _ = scullery.run("outage", "scullery", *CUT)
+    assert "back fridge" not in out

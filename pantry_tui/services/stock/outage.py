@@ -30,6 +30,7 @@ from pantry_tui.services.clock import local_times
 from pantry_tui.services.judging import Judge
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
+from pantry_tui.services.stock.cut_places import was_cold
 from pantry_tui.services.stock.elsewhere import ASK, elsewhere
 from pantry_tui.services.stock.lines import inside
 from pantry_tui.services.stock.pick import name_of
@@ -60,10 +61,12 @@ def cut_of(
     """What is known of the cut, as a fact of its place. `start` None: nobody knows since when, so
     since it was last read cold. A load that nobody knows counts as half; a door that stood ajar
     promises no hours, and what nobody read was as warm as the room. Raises Refused, BadInput."""
-    if not place.climate.is_cold:
-        raise Refused(f"{place.name} is neither refrigerator nor freezer: a cut changes nothing.")
     first = None if start is None else _began(start)
     last = _ended(p, end)
+    until = moment(_iso(last)).last
+    since = until if first is None else moment(_iso(first)).first
+    if not was_cold(p, place, since, until):
+        raise Refused(f"{place.name} is neither refrigerator nor freezer: a cut changes nothing.")
     if last > now_of(p):
         raise BadInput(f"{_say(last)} is still to come: give the time at which it was on again.")
     if ajar and max_temp_f is None:
@@ -113,6 +116,19 @@ def judge_all(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
     place = p.places.get(place.id, place)
     facts = tuple(sorted((*place.facts, cut), key=_order))
     return _rows(p, place, cut, p.ever, {**p.ever, place.id: replace(place, facts=facts)})
+
+
+def judge_each(p: Pantry, cold: Sequence[Place], cut: Cut) -> list[tuple[Place, list[OutageRow]]]:
+    """The same of each of these places; what one of them tells is no more asked about in
+    another."""
+    found = [(place, judge_all(p, place, cut)) for place in cold]
+    told = {
+        id_ for _, rows in found for row in rows if row.action != ASK for id_ in row.container_ids
+    }
+    return [
+        (place, [row for row in rows if row.action != ASK or told.isdisjoint(row.container_ids)])
+        for place, rows in found
+    ]
 
 
 def judged_before(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
@@ -264,7 +280,7 @@ def book_all(p: Pantry, cold: Sequence[Place], cut: Cut, *, discard: bool = Fals
     """Book the cut in each of these places, and with `discard` what must go, in one transaction.
     What must go and is not discarded yet is said, the first of it with how that is done."""
     words = of_length(cut)
-    found = [(place, judge_all(p, place, cut)) for place in cold]
+    found = judge_each(p, cold, cut)
     with p.together():
         for place, rows in found:
             p.book(_payload(place, cut), day=cut.end.day)
