@@ -206,7 +206,7 @@ def sign_text(said: SignAnswer) -> str:
 
 
 def outage_text(rows: Sequence[OutageRow]) -> str:
-    """Every item after a power cut, what to use first on top; why is said once for items alike."""
+    """Every item after a power cut, what must go on top; why is said once for items alike."""
     lines: list[str] = []
     for (action, reasons), alike in groupby(rows, key=lambda row: (row.action, row.reasons)):
         for number, row in enumerate(alike):

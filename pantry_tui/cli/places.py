@@ -148,17 +148,26 @@ class Outage(Verb):
             cut = outage.cut_of(
                 p, cold[0], start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar
             )
-            rows = [row for _, found in outage.judge_each(p, cold, cut) for row in found]
+            found = outage.judge_each(p, cold, cut)
+            rows = [row for _, of_place in found for row in of_place]
             which = [said_otherwise(p, named, self.place)]
             which += [came_later(p, place, cut) for place in cold]
             cautions = [*filter(None, which), CAUTION]
+            says = [
+                line
+                for place, of_place in found
+                for line in (
+                    outage.heading(place, cut, of_place, ajar=self.ajar),
+                    *show.outage(of_place),
+                )
+            ]
             booked: list[str] = []
             if not self.dry_run:
                 booked = done(outage.book_all(p, cold, cut))
         return call.answer(
             rows,
             lambda found: {"items": jsonable.plain(found), "cautions": cautions},
-            lambda found: [*booked, *show.outage(found), *cautions],
+            lambda _: [*booked, *says, *cautions],
         )
 
 

@@ -6,10 +6,11 @@ from datetime import date
 from pathlib import Path
 
 from pantry_tui.app.main import PantryApp
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.log.payloads import Outage
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import create, open_pantry
-from pantry_tui.services.stock import places
+from pantry_tui.services.stock import outage, places
 from pantry_tui.services.stock.seen import At
 from tests.app.screens import painted
 
@@ -107,3 +108,24 @@ async def test_where_no_cold_stands_all_of_the_house_is_offered(tmp_path: Path) 
             await pilot.pause()
         cut = [p.places[e.payload.place].name for e in p.events if isinstance(e.payload, Outage)]
     assert cut == ["fridge", "ice chest"]
+
+
+async def test_what_must_go_stands_before_what_is_kept_and_is_counted(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        places.add(p, "fridge", "fridge")
+        for line in ("1 block cheddar, fridge", "2 packs pork, fresh, fridge, 2026-11-24"):
+            putup.put_up(p, putup.read(p, line))
+        fridge = p.find_place("fridge")
+        cut = outage.cut_of(p, fridge, *outage.lasting(p, 9))
+        found = outage.judge_all(p, fridge, cut)
+        assert [(row.food, row.verdict in UNFIT) for row in found] == [
+            ("pork", True),
+            ("hard cheese", False),
+        ]
+        async with PantryApp(p).run_test(size=(80, 40)) as pilot:
+            await pilot.press("S", "x", "1", "9", "enter", "enter")
+            await pilot.pause()
+            said = painted(pilot)
+        assert "fridge: power cut of 9 h. 2 must go." in said
+        assert said.index("pork") < said.index("hard cheese")

@@ -152,13 +152,14 @@ def test_inside_the_app_nothing_is_said_in_words_of_the_command_line(said: str, 
     assert in_keys(said) == shown
 
 
-async def test_letters_that_nothing_has_take_nothing_and_say_so(p: Pantry) -> None:
+async def test_letters_that_no_sign_has_leave_what_takes_words(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(100, 40)) as pilot:
-        await pilot.press("s", *"xyzzy")
-        assert not options(pilot)
-        assert "xyzzy: nothing here has that" in shown(pilot)
-        await pilot.press("enter", "1")
-        assert "nothing here has that" in shown(pilot), "nothing is taken"
-        await pilot.press("backspace")
+        await pilot.press("s", *"qqq")
+        assert "qqq: nothing else here has that" in shown(pilot)
+        assert len(options(pilot)) == 1
+        assert "describe it" in options(pilot)[0]
+        await pilot.press("enter")
+        assert "lid popped" in shown(pilot), "a line to write it on"
+        await pilot.press("escape", "s", *"qqq", "backspace")
         assert len(options(pilot)) > 4
         assert not booked(p)

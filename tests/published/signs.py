@@ -256,6 +256,7 @@ NEVER_MILDER = """
     in oil | basil | fresh herbs or pesto in oil over 2 days old
     in oil | * | bubbles, fizz or swollen lid
     in oil | * | cloudy oil at room temperature
+    in oil | * | mould or a bad smell
     hot smoked; cold smoked | trout | smoked fish in vacuum over 5 days
     hot smoked | trout | smoked fish over 14 days old
     cold smoked | trout | cold-smoked fish over 10 days old

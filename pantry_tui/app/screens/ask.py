@@ -50,7 +50,7 @@ class Choose(ModalScreen[str | None]):
     `counts` digits say it too, and choose nothing. With `sure` nothing is taken by Enter alone and
     letters narrow nothing: a digit is meant, or an arrow key first. A `note` stands under the
     options. `same` gives other words for a word that is typed to narrow them, `texts` the words of
-    an option where they are more than its own.
+    an option where they are more than its own; the one that `stays` is left where nothing fits.
     """
 
     CSS_PATH = "ask.tcss"
@@ -67,12 +67,13 @@ class Choose(ModalScreen[str | None]):
         sure: bool = False,
         same: Callable[[str], Sequence[str]] = lambda word: (word,),
         texts: Mapping[str, str] | None = None,
+        stays: str = "",
     ) -> None:
         super().__init__()
         self._title, self._options, self._note = title, list(options), note
         self.number, self._most, self._counts, self._sure = 1, most, counts, sure
         self._shown, self._same, self._texts = list(options), same, texts or {}
-        self._found = self._digits = ""
+        self._found, self._digits, self._stays = "", "", stays
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
@@ -144,6 +145,8 @@ class Choose(ModalScreen[str | None]):
 
     def _show(self) -> None:
         fitting = [one for one in self._options if self._fits(one, self._found)]
+        if not fitting and self._stays:
+            fitting = [self._stays]
         # What begins with the letters is meant before what only has them somewhere.
         self._shown = sorted(fitting, key=lambda one: not one.casefold().startswith(self._found))
         keys = [""] * len(self._shown) if self._counts else KEYS
@@ -167,6 +170,8 @@ class Choose(ModalScreen[str | None]):
         digits = "digits, " if self._counts else ""
         many = f"{self.number} of {self._most}   {digits}+ - * say how many"
         takes = "Enter takes the first" if self._shown else "nothing here has that"
+        if self._shown == [self._stays] and not self._fits(self._stays, self._found):
+            takes = "nothing else here has that"
         found = f"{self._found}: {takes}" if self._found else ""
         return "   ".join(filter(None, (many if self._most > 1 else "", found)))
 

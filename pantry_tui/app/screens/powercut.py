@@ -121,8 +121,7 @@ class _Walk:
             rows = outage.judge_all(p, place, cut)
             # Nothing to discard: nothing to offer.
             goes = goes or any(row.verdict in UNFIT for row in rows)
-            ajar = ", its door ajar" if self.ajar else ""
-            parts += [f"{place.name}: {outage.of_length(cut)}{ajar}", outage_text(rows)]
+            parts += [outage.heading(place, cut, rows, ajar=self.ajar), outage_text(rows)]
             parts.append(came_later(p, place, cut))
         text = "\n\n".join(filter(None, (*parts, CAUTION)))
         ways = (BOOK, THROWN, NOTHING) if goes else (BOOK, NOTHING)

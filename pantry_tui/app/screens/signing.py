@@ -42,6 +42,7 @@ class _Signing:
             list(options),
             note=CAUTION,
             same=also_said,
+            stays=OTHER,
         )
         self.host.push_screen(question, given(lambda got: self._got(options[got])))
 

@@ -43,7 +43,7 @@ def places(found: Sequence[Shelf], said: Callable[[str], str] = str) -> list[str
 
 
 def outage(rows: Sequence[OutageRow]) -> list[str]:
-    """What to use first on top, what must go last, each with its reason."""
+    """What must go on top, then what to use first, each with its reason."""
     lines = [
         f"{row.action}: {row.count} of {row.code} {clean(row.food)} in {clean(row.place)}. "
         f"{clean(' '.join(row.reasons))}"

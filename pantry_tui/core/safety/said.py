@@ -17,6 +17,7 @@ from typing import NamedTuple
 from pantry_tui.core.safety.denial import DENIED, NONE
 from pantry_tui.core.safety.signs import (
     THROWN,
+    UNSURE,
     Sign,
     find_sign,
     likely_sign,
@@ -25,15 +26,17 @@ from pantry_tui.core.safety.signs import (
 )
 
 #: What nobody can name by looks: never tasted to find out (US disease agency, in Monterey's copy).
-_UNSURE = "unsure"
+_UNSURE = UNSURE
 _SLIME = (
     "canned-slimy pickle-soft ferment-slimy soft-brined-pickles smoked-slimy cured-slime "
     "roots-slimy vinegar-mould potato-soft-rot allium-mushy thawed-fruit-off"
 )
+#: Mould or a bad smell, of methods of which no publication tells the one from the other.
+_SPOILED = "oil-spoiled mould-or-smell salted-spoiled"
 _MOULD = (
     "canned-mould jam-mould pickle-mould ferment-mould culture-mould vinegar-mould dry-mould "
     "jerky-mould mouldy-grain syrup-mould tincture-foul soft-mould apple-rot garlic-mould "
-    "squash-cavity cured-deep-mould smoked-slimy honey-foam thawed-fruit-off"
+    f"squash-cavity cured-deep-mould smoked-slimy honey-foam thawed-fruit-off {_SPOILED}"
 )
 #: Mould that publications let somebody cut or scrub away, of some foods.
 _CUT_AWAY = "firm-mould-spot ham-mould hard-cheese-mould blue-cheese-mould sliced-mould"
@@ -125,7 +128,7 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
      (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould brie-mould onion-black-powder", "spoiled", _UNSURE)),
     (rf"(?:smell\w*|odou?rs?|scent) {_OFF}|{_OFF} (?:smell\w*|odou?rs?|scent)|stinks?|stinky|stank|"
      r"stinking|reeks?|putrid|foul|rancid|musty|(?:ammonia|skunky) smell|ammonia",
-     (_SMELL, "spoiled", _UNSURE)),
+     (f"{_SMELL} {_SPOILED}", "spoiled", _UNSURE)),
     (rf"(?:smell\w*|odou?rs?) {_BOOZY}|{_BOOZY} (?:smell\w*|odou?rs?)|yeasty|winey|flat sour",
      (f"{_SOUR_SMELL} bubbles-alcohol-smell", "spoiled")),
     (rf"(?:smell\w*|odou?rs?) {_SOUR}|{_SOUR} (?:smell\w*|odou?rs?)",
@@ -217,7 +220,7 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"smelly|(?:smell(?:s|ed)?|smelt)(?= *$| +(?:and|so|when|on)\b)|"
      r"^ *(?:(?:it|they|is|are|was|were|all|a|bit|very|"
      r"quite|too|just|looked|seemed) )*(?:off|bad) *$",
-     (_SMELL, "spoiled", _UNSURE)),
+     (f"{_SMELL} {_SPOILED}", "spoiled", _UNSURE)),
 )  # fmt: skip
 
 #: What may stand beside, and leaves a harmless sign what it is.

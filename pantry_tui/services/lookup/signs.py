@@ -17,8 +17,11 @@ from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,
     THROWN,
+    UNSURE,
     Sign,
     SignVerdict,
+    find_sign,
+    near_signs,
     verdict_of,
 )
 from pantry_tui.core.safety.sisters import (
@@ -29,6 +32,7 @@ from pantry_tui.core.safety.sisters import (
     of_pile,
     of_sisters,
 )
+from pantry_tui.core.text import clean
 from pantry_tui.core.words import SEVERITY, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
@@ -210,7 +214,8 @@ def _opened_life(p: Pantry, container: Container, day: date) -> int | None:
 def _answer(
     p: Pantry, container: Container, sign: Sign, verdict: Verdict, sisters: Sisters, text: str
 ) -> SignAnswer:
-    name, reasons = name_of(p, container), [sign.means, READING]
+    name, reasons = name_of(p, container), [*_not_known(p, container, sign, text)]
+    reasons += [sign.means, READING]
     steps = list(sign.steps)
     told = about_sisters(name, sisters)
     if verdict is Verdict.NEEDS_CARE and sign.verdict in THROWN:
@@ -234,6 +239,19 @@ def _answer(
         tuple(dict.fromkeys(sources)),
         tuple(reasons),
     )
+
+
+def _not_known(p: Pantry, container: Container, sign: Sign, text: str) -> list[str]:
+    """That words which no sign of this food has were taken for doubt, and what comes near them."""
+    known = possible(p, container)
+    if not sign.id.startswith(UNSURE) or find_sign(known, text) is not None:
+        return []
+    near = "; ".join(one.words for one in near_signs(known, text) if one is not sign)
+    pick = f"one that says more: {near}" if near else "`signs` lists those that are known"
+    return [
+        f"{clean(text[:60])!r} is no sign of its own here, so {sign.words!r} is taken, which is "
+        f"the strictest; {pick}."
+    ]
 
 
 def about_sisters(name: str, sisters: Sisters) -> str:

@@ -79,8 +79,10 @@ def _label(p: Pantry, batch: Batch, state: State, judged: Judgement, *, gift: bo
         best = None
     process = _process(batch, judged)
     # A label stays on the lid: what is said until the seals are looked at stands on no label; nor
-    # does twice that no process was recorded.
-    stays = (one for one in judged.standing if one not in (seals.FIRST, process))
+    # does twice that no process was recorded. What must not be eaten says why, and nothing beside.
+    stays = [one for one in judged.standing if one not in (seals.FIRST, process)]
+    if thrown or doubt:
+        stays = [one for one in judged.reasons[:1] if one != process]
     return Label(
         batch.code,
         clean(batch.food.name),

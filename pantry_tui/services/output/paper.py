@@ -72,7 +72,7 @@ def _sheet(p: Pantry, title: str, rows: Sequence[DueRow]) -> Sheet:
 
 
 def _outage(p: Pantry) -> Sheet:
-    """What the last power cut did to every item, what to use first on top."""
+    """What the last power cut did to every item, what must go on top."""
     cuts = [event for event in p.standing if isinstance(event.payload, Outage)]
     if not cuts:
         raise Refused("No power cut is booked: see `pantry-tui outage --help`.")

@@ -112,7 +112,7 @@ def _say(then: datetime) -> str:
 
 
 def judge_all(p: Pantry, place: Place, cut: Cut) -> list[OutageRow]:
-    """Every item that stood there then, what to use first on top, what must go last."""
+    """Every item that stood there then: what must go on top, then what to use first."""
     place = p.places.get(place.id, place)
     facts = tuple(sorted((*place.facts, cut), key=_order))
     return _rows(p, place, cut, p.ever, {**p.ever, place.id: replace(place, facts=facts)})
@@ -250,7 +250,7 @@ def _goes(one: _Trial) -> bool:
 
 def _rank(one: _Trial) -> int:
     assert one.triage is not None
-    return 30 + one.triage.rank % 10 if _goes(one) else one.triage.rank
+    return one.triage.rank % 10 - 10 if _goes(one) else one.triage.rank
 
 
 def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
@@ -341,6 +341,13 @@ def _local(minute: int, zone: int) -> str:
     day, rest = divmod(minute + zone, DAY_MIN)
     there = timezone(timedelta(minutes=zone))
     return _iso(datetime.combine(date.fromordinal(day), time(rest // 60, rest % 60), there))
+
+
+def heading(place: Place, cut: Cut, rows: Sequence[OutageRow], *, ajar: bool = False) -> str:
+    """ "fridge: power cut of 9 h. 2 must go.": what is to be done with the rest is in its rows."""
+    go = sum(row.count for row in rows if row.verdict in UNFIT)
+    told = f" {go} must go." if go else " Nothing must go." if rows else ""
+    return f"{place.name}: {of_length(cut)}{', its door ajar' if ajar else ''}.{told}"
 
 
 def _sum(rows: Sequence[OutageRow], discarded: bool) -> str:

@@ -311,3 +311,31 @@ def test_meat_is_no_pile_of_which_one_piece_is_bad(p: Pantry, line: str) -> None
     assert found.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
     (row,) = (row for row in view.due(p) if row.code == code)
     assert not row.usable
+
+
+@pytest.mark.parametrize(
+    ("line", "words"),
+    [
+        ("1 jar pesto, in oil, fridge, 24 nov", ["mould", "smells off", "mouldy", "bad smell"]),
+        ("1 jar kombucha, vinegar ferment, fridge, 1 nov", ["smells off", "bad smell"]),
+        ("1 bottle raspberries, flavoured vinegar, larder, 1 nov", ["smells off"]),
+        ("1 jar lemons, salted, fridge, 1 nov", ["mould", "mouldy"]),
+    ],
+)
+def test_mould_and_a_bad_smell_are_recorded_as_such(p: Pantry, line: str, words: list[str]) -> None:
+    code = putup.put_up(p, putup.read(p, line)).code
+    for word in words:
+        said = signs.weigh(p, code, word)
+        assert said.sign == "mould or a bad smell" or "mould" in said.sign
+        assert said.verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD)
+        assert not any("is no sign of its own" in one for one in said.reasons)
+    assert any("bad smell" in one.words for one in signs.to_choose(p, code))
+
+
+def test_words_that_are_taken_for_doubt_say_so_and_what_else_may_be_picked(p: Pantry) -> None:
+    said = signs.weigh(p, "2A/1", "looks odd")
+    assert (said.sign, said.verdict) == ("still unsure after looking", Verdict.DO_NOT_TASTE)
+    assert said.reasons[0].startswith(
+        "'looks odd' is no sign of its own here, so 'still unsure after looking' is taken"
+    )
+    assert signs.weigh(p, "2A/1", said.sign).reasons[0] != said.reasons[0]

@@ -16,6 +16,7 @@ from hypothesis import strategies as st
 from pantry_tui.core.safety.record import IN_PART, NOT_CHECKED
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.lookup import signs
 from pantry_tui.services.output import labels
 from pantry_tui.services.output.fitting import (
     LEAST_TYPE,
@@ -203,3 +204,17 @@ def test_on_a_roll_each_label_is_a_page_of_its_size(p: Pantry) -> None:
     html = labels.html(labels.labels(p, ["2A"]), Size(63.5, 38.1), roll=True)
     assert "@page{size:63.5mm 38.1mm;margin:0}" in html
     assert "<h1>" not in html
+
+
+def test_what_must_not_be_eaten_says_why_on_its_lid(p: Pantry) -> None:
+    signs.mark(p, "2A/1", "mould on food or lid")
+    batch = p.batch("2A")
+    assert batch is not None
+    told = labels.labels(p, ["2A"])
+    judged = [p.judge(one) for one in p.containers_of(batch)]
+    assert judged[0].standing, "what would be said beside it of a sound jar"
+    assert told[0].caution == f"DO NOT TASTE. {judged[0].reasons[0]}"
+    assert "Mould" in told[0].caution
+    assert told[1].caution == f"{labels.IN_DOUBT} {judged[1].reasons[0]}"
+    assert "mould" in told[1].caution
+    assert not any("Altitude" in one for one in (labels.label_text(told), told[0].caution))
