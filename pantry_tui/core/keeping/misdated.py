@@ -44,7 +44,8 @@ def as_at_any_time(
     if not struck and not of_wrong_clock(container, now):
         return own
     came = container.turns[0].when
-    since = LONG_AGO if _days_ahead(came, now) else came.first
+    # A clock that went back by minutes has it come after now.
+    since = LONG_AGO if _days_ahead(came, now) else min(came.first, now.last)
     turns = tuple(_turn_at_any_time(turn, since, now) for turn in container.turns)
     vague = {id_: _place_at_any_time(place, since, now) for id_, place in struck.items()}
     bare = replace(container, turns=turns, signs=())

@@ -1,10 +1,12 @@
-"""From when to when a power cut lasted, as flags say it."""
+"""From when to when a power cut lasted, as flags say it and as it is booked."""
 
 from __future__ import annotations
 
 import re
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, time, timedelta, timezone
 
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.model import DAY_MIN, EVER, Cut, Place
 from pantry_tui.errors import BadInput
 
 _TIME = re.compile(r"(?:(\d{4}-\d{2}-\d{2})[T ])?(\d{1,2}):(\d{2})")
@@ -35,3 +37,28 @@ def times(start: str, end: str, today: date) -> tuple[datetime | None, datetime]
     if first > last:
         raise BadInput("The power cut ends before it begins: mend --from or --to.")
     return first, last
+
+
+def iso(then: datetime) -> str:
+    """To the minute, with its zone."""
+    return then.isoformat(timespec="minutes")
+
+
+def as_booked(place: Place, cut: Cut) -> said.Outage:
+    """The cut of a place as it is booked."""
+    known = cut.start != EVER
+    return said.Outage(
+        place.id,
+        start=_local(cut.start.first, cut.start.zone) if known else "",
+        end=_local(cut.end.last, cut.end.zone),
+        hours=(cut.end.last - cut.start.first) / 60 if known else 0.0,
+        full=cut.full,
+        max_temp_f=cut.max_temp_f,
+        ice=cut.ice,
+    )
+
+
+def _local(minute: int, zone: int) -> str:
+    day, rest = divmod(minute + zone, DAY_MIN)
+    there = timezone(timedelta(minutes=zone))
+    return iso(datetime.combine(date.fromordinal(day), time(rest // 60, rest % 60), there))

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import date, datetime, time, timedelta, timezone
+from datetime import datetime, time, timedelta, timezone
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.doubt import unsealed
@@ -30,6 +30,7 @@ from pantry_tui.services.clock import local_times
 from pantry_tui.services.judging import Judge
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
+from pantry_tui.services.stock.cut_hours import as_booked, iso
 from pantry_tui.services.stock.cut_places import was_cold
 from pantry_tui.services.stock.elsewhere import ASK, elsewhere
 from pantry_tui.services.stock.lines import inside
@@ -63,8 +64,8 @@ def cut_of(
     promises no hours, and what nobody read was as warm as the room. Raises Refused, BadInput."""
     first = None if start is None else _began(start)
     last = _ended(p, end)
-    until = moment(_iso(last)).last
-    since = until if first is None else moment(_iso(first)).first
+    until = moment(iso(last)).last
+    since = until if first is None else moment(iso(first)).first
     if not was_cold(p, place, since, until):
         raise Refused(f"{place.name} is neither refrigerator nor freezer: a cut changes nothing.")
     if last > now_of(p):
@@ -72,8 +73,8 @@ def cut_of(
     if ajar and max_temp_f is None:
         max_temp_f = _AJAR_F
     return Cut(
-        EVER if first is None else moment(_iso(first)),
-        moment(_iso(last)),
+        EVER if first is None else moment(iso(first)),
+        moment(iso(last)),
         False if ajar else full,
         max_temp_f,
         ice,
@@ -101,10 +102,6 @@ def _ended(p: Pantry, end: datetime) -> datetime:
 
 def _zone(p: Pantry) -> timezone:
     return timezone(timedelta(minutes=p.clock.now.zone))
-
-
-def _iso(then: datetime) -> str:
-    return then.isoformat(timespec="minutes")
 
 
 def _say(then: datetime) -> str:
@@ -283,7 +280,7 @@ def book_all(p: Pantry, cold: Sequence[Place], cut: Cut, *, discard: bool = Fals
     found = judge_each(p, cold, cut)
     with p.together():
         for place, rows in found:
-            p.book(_payload(place, cut), day=cut.end.day)
+            p.book(as_booked(place, cut), day=cut.end.day)
             if discard:
                 _discard(p, rows, words)
     told = ", and ".join(f"in {place.name}: {_sum(rows, discard)}" for place, rows in found)
@@ -322,25 +319,6 @@ def of_length(cut: Cut) -> str:
     if cut.start == EVER:
         return "power cut since nobody knows when"
     return f"power cut of {round((cut.end.last - cut.start.first) / 60, 1):g} h"
-
-
-def _payload(place: Place, cut: Cut) -> said.Outage:
-    known = cut.start != EVER
-    return said.Outage(
-        place.id,
-        start=_local(cut.start.first, cut.start.zone) if known else "",
-        end=_local(cut.end.last, cut.end.zone),
-        hours=(cut.end.last - cut.start.first) / 60 if known else 0.0,
-        full=cut.full,
-        max_temp_f=cut.max_temp_f,
-        ice=cut.ice,
-    )
-
-
-def _local(minute: int, zone: int) -> str:
-    day, rest = divmod(minute + zone, DAY_MIN)
-    there = timezone(timedelta(minutes=zone))
-    return _iso(datetime.combine(date.fromordinal(day), time(rest // 60, rest % 60), there))
 
 
 def heading(place: Place, cut: Cut, rows: Sequence[OutageRow], *, ajar: bool = False) -> str:

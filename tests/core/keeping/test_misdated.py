@@ -91,3 +91,9 @@ def test_its_last_day_is_that_of_the_strictest_moment() -> None:
     assert latest is not None
     assert soonest < latest
     assert last(AHEAD) == soonest
+
+
+def test_a_clock_that_went_back_before_the_put_up_still_judges() -> None:
+    """By minutes, so that the put-up itself lies after now: no stay ends before it begins."""
+    told = Told("elderflower cordial", Method.SUGAR, "vault", hour=13)
+    assert not told.at(AHEAD).open("vault").judged(0, 12).usable
