@@ -96,4 +96,5 @@ def test_its_last_day_is_that_of_the_strictest_moment() -> None:
 def test_a_clock_that_went_back_before_the_put_up_still_judges() -> None:
     """By minutes, so that the put-up itself lies after now: no stay ends before it begins."""
     told = Told("elderflower cordial", Method.SUGAR, "vault", hour=13)
-    assert not told.at(AHEAD).open("vault").judged(0, 12).usable
+    found = told.at(AHEAD).open("vault").judged(0, 12)
+    assert (found.verdict, found.reasons[0]) == (Verdict.UNKNOWN, WRONG_CLOCK)
