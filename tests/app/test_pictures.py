@@ -201,6 +201,8 @@ async def test_a_cell_is_found_by_its_code_shown_whole_and_clicked(p: Pantry) ->
     jam = next(row for row in view.due(p) if row.food == "strawberry jam")
     async with PantryApp(p).run_test(size=(120, 40)) as pilot:
         await pilot.press("S", "v", *jam.code.lower(), "enter")
+        assert isinstance(pilot.app.screen, BatchScreen), "one Enter behind a lid code"
+        await pilot.press("escape")
         assert standing_on(pilot) == f"{jam.code}/1"
         there = table(pilot)
         assert isinstance(there, Picture)

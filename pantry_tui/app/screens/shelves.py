@@ -30,6 +30,7 @@ class ShelvesScreen(Acts, Rates, StockList):
         return found or 0
 
     _new = ""  # the path of a place that was made just now
+    _filled = ""  # that of the last one, which is filled next
 
     def columns(self, width: int) -> tuple[Column, ...]:
         return due_columns(width, "method", longest=self.host.pantry.longest_code)
@@ -50,8 +51,9 @@ class ShelvesScreen(Acts, Rates, StockList):
     def place_meant(self) -> str:
         """That place, where somebody went to it, or there is no other: on the first line the cursor
         stands by itself."""
+        here = self.place_here()
         chosen = self.table.cursor_row > 0 or len(self.host.pantry.places) == 1
-        return self.place_here() if chosen else ""
+        return here if chosen or here == self._filled else ""
 
     def _place(self) -> str:
         """The same; where there is none it is said."""
@@ -118,6 +120,7 @@ class ShelvesScreen(Acts, Rates, StockList):
         new, self._new = self._new, ""
         at = self.table.source.where(PlaceKey(new)) if new else None
         if at is not None:
+            self._filled = new
             self.table.move_cursor(at)
 
 

@@ -34,8 +34,8 @@ NAMED = """
         black powder -> spoiled; brown spots -> spoiled; mould spot -> spoiled;
         sticky lid -> thawed-off; green top -> puffed-pack; it refroze -> refrozen-slab;
         thawed and warm -> thawed-warm
-    in oil | garlic | pink yeast -> unsure; surface black -> unsure; white film -> unsure;
-        black powder -> unsure; brown spots -> unsure
+    in oil | garlic | pink yeast -> oil-spoiled; surface black -> oil-spoiled;
+        white film -> oil-spoiled; black powder -> oil-spoiled; brown spots -> oil-spoiled
     bought in | hard cheese | black powder -> canned-mould; brown spots -> canned-mould
     cellar-stored | onions | black powder -> onion-black-powder
     cellar-stored | carrots | rancid -> spoiled; smells vinegary -> spoiled
