@@ -11,7 +11,6 @@ from pantry_tui.core.keeping.packs import packed
 from pantry_tui.core.keeping.power import Struck, struck
 from pantry_tui.core.keeping.reckoning import Reckoning
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN, Warm
-from pantry_tui.core.keeping.without_cold import across
 from pantry_tui.core.model import EVER, FoodFacts, Place, When
 from pantry_tui.core.safety.outage import (
     LOOK,
@@ -43,8 +42,12 @@ def after_cuts(reckoning: Reckoning, places: Mapping[str, Place], now: When) -> 
     added to the warm minutes of the reckoning. What came when the power was off already and stood
     there for no more than two hours is judged by those alone."""
     found = []
-    spans, warm = reckoning.spans, tuple(reckoning.warm)
-    for one in (*struck(spans, places, now), *across(spans, places, now, warm)):
+    met = list(struck(reckoning.spans, places, now))
+    if met:
+        from pantry_tui.core.keeping.without_cold import across  # few containers met a cut
+
+        met += across(reckoning.spans, places, now, tuple(reckoning.warm))
+    for one in met:
         # Hours of another climate are no minutes above 40 °F in this one.
         if one.counts in (None, one.minutes) and _spoils(reckoning, one):
             reckoning.warm += _charges(one)

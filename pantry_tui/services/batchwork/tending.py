@@ -23,6 +23,7 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.pick import Ours, batch_named
 from pantry_tui.services.stock.ready import ready
 from pantry_tui.services.stock.seen import At, when
+from pantry_tui.store import lines
 
 #: A dial gauge is tested before each year's use (PNW 421); a cold place is read off once a month,
 #: which is our own choice.
@@ -78,22 +79,23 @@ def _short(job: JobRow) -> str:
     return " ".join(filter(None, (job.job, job.code, job.food)))
 
 
-def of_batch(p: Pantry, batch: Batch) -> Sequence[JobRow]:
-    """All that a batch still asks for, each job once, the nearest day first."""
+def of_batch(p: Pantry, batch: Batch, *, may_go: bool = True) -> Sequence[JobRow]:
+    """All that a batch still asks for, each job once, the nearest day first. Not `may_go`: nothing
+    of it has to be discarded on any day, by its lines."""
     found: dict[str, tuple[Job, str]] = {}
     for container in p.containers_of(batch):
-        for job in _jobs(p, batch, container):
+        for job in _jobs(p, batch, container, may_go):
             if job.job not in found or job.due < found[job.job][0].due:
                 found[job.job] = job, p.where(container)
     rows = (_row(p, batch, job, place) for job, place in found.values())
     return sorted(rows, key=lambda one: (one.due, one.job))
 
 
-def _jobs(p: Pantry, batch: Batch, container: Container) -> tuple[Job, ...]:
+def _jobs(p: Pantry, batch: Batch, container: Container, may_go: bool) -> tuple[Job, ...]:
     """What it asks for, but nothing on a day on which it has to be discarded."""
     found = p.judging.jobs(batch, container, p.clock.now, p.places) if container.here else ()
-    if not found:
-        return ()
+    if not found or not may_go:
+        return found
     ladder = p.assess(container)
     return tuple(one for one in found if ladder.on(max(one.due, p.today)).verdict not in UNFIT)
 
@@ -131,13 +133,19 @@ def _of_batches(p: Pantry, among: Sequence[str] = ()) -> dict[str, Sequence[JobR
     asked = dict(_asked_since(p.today))
     young = " OR ".join("(method = ? AND made >= ?)" for _ in asked)
     values = [State.IN_PROGRESS.value, *(one for pair in asked.items() for one in pair)]
-    sql = f"SELECT DISTINCT batch, code FROM lines WHERE (state = ? OR {young})"
+    goes = " OR ".join(f"v{step} IN ({lines.numbers(*UNFIT)})" for step in range(5))
+    sql = (
+        "SELECT batch, code, EXISTS (SELECT 1 FROM lines AS all_of_it "
+        f"WHERE all_of_it.batch = lines.batch AND ({goes})) "
+        f"FROM lines WHERE (state = ? OR {young})"
+    )
     sql += f" AND batch IN ({', '.join('?' * len(among))})" if among else ""
-    found, asked_for = {}, p.store.db.execute(sql, [*values, *among]).fetchall()
-    p.stock.load_some(id_ for id_, _ in asked_for)
-    for id_, code in asked_for:
+    found, asked_for = {}, p.store.db.execute(f"{sql} GROUP BY batch", [*values, *among]).fetchall()
+    p.stock.load_some(id_ for id_, _, _ in asked_for)
+    for id_, code, may_go in asked_for:
         held = p.load(id_)
-        found[id_] = of_batch(p, held[0] if held is not None else batch_named(p, Ours(code)))
+        batch = held[0] if held is not None else batch_named(p, Ours(code))
+        found[id_] = of_batch(p, batch, may_go=bool(may_go))
     return found
 
 
