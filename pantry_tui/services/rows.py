@@ -7,8 +7,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import NOW, instead_of_best
+from pantry_tui.core.keeping.no_day import good_until, why_no_good
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.done import Done as Done
 from pantry_tui.services.plan.rows import Take as Take
@@ -236,14 +235,11 @@ class PutUp:
 
     @property
     def good_until(self) -> date | None:
-        """As `DueRow.good_until`."""
-        none = self.verdict is Verdict.UNKNOWN or self.verdict in UNFIT
-        before = self.best_by and self.discard_after and self.discard_after < self.best_by
-        return None if none or before else self.best_by
+        """The best-by date as a person may read it."""
+        return good_until(self.best_by, self.discard_after, self.verdict)
 
     @property
     def why_no_best(self) -> str:
         """Why there is no `good_until`."""
-        if self.verdict in UNFIT:
-            return NOW
-        return instead_of_best(self.best_by, self.discard_after, self.discard_after_why)
+        last, why = self.discard_after, self.discard_after_why
+        return why_no_good(self.best_by, last, why, self.verdict)

@@ -117,8 +117,7 @@ class _Walk:
     def _show(self) -> None:
         p, cut, goes = self.host.pantry, self.cut, False
         parts: list[str] = []
-        for place in self.cold:
-            rows = outage.judge_all(p, place, cut)
+        for place, rows in outage.judge_each(p, self.cold, cut):
             # Nothing to discard: nothing to offer.
             goes = goes or any(row.verdict in UNFIT for row in rows)
             parts += [outage.heading(place, cut, rows, ajar=self.ajar), outage_text(rows)]

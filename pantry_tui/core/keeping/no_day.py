@@ -5,6 +5,8 @@ from __future__ import annotations
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.words import Verdict
 
 #: Why there is no day after which it is discarded.
 NO_LIMIT, NOTHING, IN_PROGRESS, PROCESS, NO_DAY, DOUBT, NOW = (
@@ -55,6 +57,20 @@ def instead_of_best(best: date | None, last: date | None, why: str) -> str:
     if best is not None:
         return DOUBT
     return IN_PROGRESS if why == IN_PROGRESS else "no published figure"
+
+
+def good_until(best: date | None, last: date | None, verdict: Verdict) -> date | None:
+    """The best-by date as a person may read it: none where the food must go before it, since a
+    later date beside an earlier one invites eating, and none of what is in doubt or is thrown
+    away."""
+    before = best is not None and last is not None and last < best
+    none = before or verdict is Verdict.UNKNOWN or verdict in UNFIT
+    return None if none else best
+
+
+def why_no_good(best: date | None, last: date | None, why: str, verdict: Verdict) -> str:
+    """Why there is none, as it stands in its place; `last` and `why` as a person reads them."""
+    return NOW if verdict in UNFIT else instead_of_best(best, last, why)
 
 
 def best_or_why(day: date | None, why: str) -> str:

@@ -97,7 +97,9 @@ def correct(
     if other or note is not None:
         meant = _Meant(facts, kept, shown, record)
         against = _against(p, batch, meant, note, keys, other=other)
-    named = note is not None and any(_named(one, _shown(p, batch)) for one in batch.doubt)
+    signed = _signed(p, batch)
+    # A note alone lifts nothing (core.log.fold); a record does, and here it is the same record.
+    lifts = note is not None and any(_named(one, signed) for one in batch.doubt)
     before = _judged(p, batch.id)
     p.book(
         said.Correct(
@@ -106,7 +108,7 @@ def correct(
             unknown_day=made is not None and day is None,
             size=None if size is None else shown,
             note=words,
-            process=tuple(record.items()) if process or left_out or named else None,
+            process=tuple(record.items()) if process or left_out or lifts else None,
             doubt=against.problems if against else None,
             possible=against.still_possible if against else None,
             printed=dates.read_printed(printed, p.today) if printed is not None else None,
@@ -170,17 +172,16 @@ def _against(
 ) -> Doubt:
     """What stands against it as it is put right, `keys` of its record too. Where nothing but its
     note is (no `other`), what stood against it stands: a note lifts nothing."""
-    feet = strictest_altitude(p, batch)
+    feet, signed = strictest_altitude(p, batch), _signed(p, batch)
     told = batch.note if note is None else note
     found = checked(p, meant.method, meant.food, meant.size, meant.record, feet, told) or _NONE
     if other:
-        stays = unanswered(batch.doubt, told, batch.code, keys, _shown(p, batch))
+        stays = unanswered(batch.doubt, told, batch.code, keys, signed)
         possible = found.still_possible or (batch.possible if stays else "")
         return Doubt(tuple(dict.fromkeys((*found.problems, *stays))), possible)
     old = _readable(batch.process)
     was = checked(p, meant.method, meant.food, meant.size, old, feet, batch.note) or _NONE
-    shown = _shown(p, batch)
-    before = (one for one in (*batch.doubt, *was.problems) if not _named(one, shown))
+    before = (one for one in (*batch.doubt, *was.problems) if not _named(one, signed))
     every = tuple(dict.fromkeys((*before, *found.problems)))
     return Doubt(every, found.still_possible or batch.possible or was.still_possible)
 
@@ -198,15 +199,15 @@ def _refuse_unculled(p: Pantry, batch: Batch, note: str) -> None:
         )
 
 
-def _shown(p: Pantry, batch: Batch) -> int:
+def _signed(p: Pantry, batch: Batch) -> int:
     """How many of its containers, here or gone, showed a sign that throws them away."""
     mine = p.containers_of(batch)
     return sum(any(seen.verdict in UNFIT for seen in one.signs) for one in mine)
 
 
-def _named(sentence: str, shown: int) -> bool:
-    """Whether it asked which of the jars a note meant, and these have been named."""
-    return ASKS_WHICH in sentence and names_enough(sentence, shown)
+def _named(sentence: str, signed: int) -> bool:
+    """Whether it asked which of the jars a note meant, and so many have been named."""
+    return ASKS_WHICH in sentence and names_enough(sentence, signed)
 
 
 def _left_out(note: str, method: Method, record: Mapping[str, str]) -> dict[str, str]:

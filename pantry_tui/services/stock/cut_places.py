@@ -40,8 +40,8 @@ def reached(p: Pantry, place: Place, first: int, last: int, *, told: bool = Fals
 
 
 def _cold_then(p: Pantry, place: Place, first: int, last: int) -> list[Place]:
-    stood = _stood(p, first, last)
     within = [p.ever[id_] for id_ in inside(p, place.id, ever=True) if id_ in p.ever]
+    stood = _stood(p, first, last) if any(one.gone for one in within) else set()
     cold = {
         one.id: one
         for one in within

@@ -64,21 +64,15 @@ def cut_of(
     promises no hours, and what nobody read was as warm as the room. Raises Refused, BadInput."""
     first = None if start is None else _began(start)
     last = _ended(p, end)
-    until = moment(iso(last)).last
-    since = until if first is None else moment(iso(first)).first
-    if not was_cold(p, place, since, until):
+    end_at = moment(iso(last))
+    start_at = EVER if first is None else moment(iso(first))
+    if not was_cold(p, place, end_at.last if first is None else start_at.first, end_at.last):
         raise Refused(f"{place.name} is neither refrigerator nor freezer: a cut changes nothing.")
     if last > now_of(p):
         raise BadInput(f"{_say(last)} is still to come: give the time at which it was on again.")
     if ajar and max_temp_f is None:
         max_temp_f = _AJAR_F
-    return Cut(
-        EVER if first is None else moment(iso(first)),
-        moment(iso(last)),
-        False if ajar else full,
-        max_temp_f,
-        ice,
-    )
+    return Cut(start_at, end_at, False if ajar else full, max_temp_f, ice)
 
 
 def lasting(p: Pantry, hours: float) -> tuple[datetime, datetime]:

@@ -5,8 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import TYPE_CHECKING, NamedTuple
 
-from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.no_day import DOUBT, NOW, instead_of_best, is_gone
+from pantry_tui.core.keeping.no_day import DOUBT, NOW, good_until, is_gone, why_no_good
 from pantry_tui.core.words import State, Verdict
 
 if TYPE_CHECKING:
@@ -58,20 +57,13 @@ class DueRow(NamedTuple):
 
     @property
     def good_until(self) -> date | None:
-        """The best-by date as a person may read it: none where the food must go before it, since
-        a later date beside an earlier one invites eating, and none of what is in doubt or is
-        thrown away."""
-        if self.best_by and self.discard_after and self.discard_after < self.best_by:
-            return None
-        none = self.verdict is Verdict.UNKNOWN or self.verdict in UNFIT
-        return None if none else self.best_by
+        """The best-by date as a person may read it."""
+        return good_until(self.best_by, self.discard_after, self.verdict)
 
     @property
     def why_no_best(self) -> str:
         """Why there is no `good_until`."""
-        if self.verdict in UNFIT:
-            return NOW
-        return instead_of_best(self.best_by, self.last_day, self.why_no_last_day)
+        return why_no_good(self.best_by, self.last_day, self.why_no_last_day, self.verdict)
 
     @property
     def last_day(self) -> date | None:

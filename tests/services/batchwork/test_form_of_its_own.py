@@ -80,41 +80,27 @@ def test_each_food_has_its_own_room(larder: Pantry, line: str, room: str, fits: 
     assert (found.verdict is Verdict.SOUND) is fits, found.reasons
 
 
-@pytest.mark.parametrize(
-    "note",
-    [
-        "cooked down in the slow cooker overnight",
-        "reduced in the crock pot",
-        "made in an instant pot",
-    ],
-)
-def test_a_pot_that_cooked_it_down_is_no_canner(larder: Pantry, note: str) -> None:
-    assert tried(larder, BUTTER, note).verdict is Verdict.SOUND
+STOCK = "3 pint jars chicken stock, pressure canned, larder, minutes=20, psi=11, altitude=500ft"
 
 
 @pytest.mark.parametrize(
-    "note",
+    ("line", "note", "verdict"),
     [
-        "canned in the slow cooker",
-        "processed the jars in the instant pot",
-        "cooked jars in a crock pot",
+        (BUTTER, "cooked down in the slow cooker overnight", Verdict.SOUND),
+        (BUTTER, "reduced in the crock pot", Verdict.SOUND),
+        (BUTTER, "made in an instant pot", Verdict.SOUND),
+        # Jars in such a pot are not canned.
+        (BUTTER, "canned in the slow cooker", Verdict.UNKNOWN),
+        (BUTTER, "processed the jars in the instant pot", Verdict.UNKNOWN),
+        (BUTTER, "cooked jars in a crock pot", Verdict.UNKNOWN),
+        # A pot that households can in is not set aside of low-acid food.
+        (STOCK, "", Verdict.SOUND),
+        (STOCK, "stock simmered overnight in the slow cooker", Verdict.SOUND),
+        (STOCK, "cooked 90 minutes in the instant pot", Verdict.UNKNOWN),
+        (STOCK, "made in an electric pressure cooker", Verdict.UNKNOWN),
     ],
 )
-def test_jars_in_such_a_pot_are_not_canned(larder: Pantry, note: str) -> None:
-    assert tried(larder, BUTTER, note).verdict is Verdict.UNKNOWN
-
-
-@pytest.mark.parametrize(
-    ("note", "verdict"),
-    [
-        ("stock simmered overnight in the slow cooker", Verdict.SOUND),
-        ("cooked 90 minutes in the instant pot", Verdict.UNKNOWN),
-        ("made in an electric pressure cooker", Verdict.UNKNOWN),
-    ],
-)
-def test_a_pot_that_households_can_in_is_not_set_aside_of_low_acid_food(
-    larder: Pantry, note: str, verdict: Verdict
+def test_a_pot_that_cooked_it_down_is_no_canner(
+    larder: Pantry, line: str, note: str, verdict: Verdict
 ) -> None:
-    line = "3 pint jars chicken stock, pressure canned, larder, minutes=20, psi=11, altitude=500ft"
-    assert tried(larder, line).verdict is Verdict.SOUND
     assert tried(larder, line, note).verdict is verdict
