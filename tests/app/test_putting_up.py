@@ -149,6 +149,17 @@ def test_the_example_of_a_tested_food_has_its_own_time_and_jar(p: Pantry) -> Non
     assert sheet.example(p, putup.put_up(p, putup.read(p, jam)).code) == "minutes=10 jar=half-pint"
 
 
+def test_the_example_of_a_metric_kitchen_has_no_less_pressure_than_its_process(p: Pantry) -> None:
+    household.change(p, 5000, units="us")
+    beans = "7 pint jars green beans, pressure canned, larder"
+    code = putup.put_up(p, putup.read(p, beans)).code
+    psi = int(dict(read_pairs(sheet.example(p, code)))["psi"])
+    household.change(p, units="metric")
+    told = dict(read_pairs(sheet.example(p, code)))
+    assert psi > 11
+    assert float(told["psi"].removesuffix("kPa")) >= psi * 6.8947
+
+
 @pytest.mark.parametrize(("word", "says"), [("seal", "seal=tight"), ("pack", "pack=raw")])
 def test_a_detail_without_its_value_says_what_values_there_are(word: str, says: str) -> None:
     with pytest.raises(BadInput, match=says):

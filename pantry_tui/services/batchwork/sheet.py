@@ -4,6 +4,7 @@ happens, with the published value beside each field and what a wrong one means."
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from math import ceil
 from typing import NamedTuple
 
 from pantry_tui.core.model import Batch
@@ -13,6 +14,7 @@ from pantry_tui.core.safety.process import ProcessRow, standing
 from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.batchwork import BatchTables, BlanchRow, load_batchwork
 from pantry_tui.services.batchwork.calc.answer import span
+from pantry_tui.services.batchwork.calc.boil import KPA
 from pantry_tui.services.batchwork.checked import checked, processes_of
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
@@ -41,23 +43,14 @@ FIELDS: dict[Method, tuple[str, ...]] = {
 }  # fmt: skip
 
 
-#: What an example of a record says of each method, in order, and a value for what no publication
-#: has one.
+#: What an example of a record says, in order, where that is not all of `FIELDS` that has a value
+#: here: those are for what no publication has one.
 _EXAMPLE: dict[Method, tuple[str, ...]] = {
     Method.PRESSURE: ("minutes", "psi", "canner", "jar", "pack"),
     Method.BOILING_WATER: ("minutes", "jar", "pack"),
     Method.JAM: ("minutes", "jar"),
     Method.VINEGAR_PICKLE: ("vinegar", "minutes", "jar", "pack"),
-    Method.FRIDGE_PICKLE: ("vinegar", "salt"),
     Method.LACTIC: ("salt", "temperature"),
-    Method.VINEGAR_FERMENT: ("temperature", "ph"),
-    Method.DRIED: ("blanched", "temperature"),
-    Method.SALTED: ("salt", "temperature"),
-    Method.HOT_SMOKED: ("salt", "temperature"),
-    Method.COLD_SMOKED: ("salt", "temperature"),
-    Method.FROZEN: ("blanched", "headspace"),
-    Method.SUGAR: ("sugar",),
-    Method.FREEZER_JAM: ("sugar",),
 }
 _VALUES = {
     "minutes": "20", "psi": "11", "canner": "dial", "jar": "pint", "pack": "hot",
@@ -83,10 +76,11 @@ def example(p: Pantry, code: str) -> str:
         row = max(rows, key=lambda one: one.minutes)
         jar = _METRIC_JAR.get(row.jar, row.jar) if metric else row.jar
         values |= {"minutes": f"{row.minutes}", "jar": jar.replace(" ", ""), "pack": row.pack}
-        if row.psi and not metric:
-            values |= {"psi": f"{row.psi}", "canner": row.canner}
-    keys = _EXAMPLE.get(batch.method, ("temperature",))
-    return " ".join(f"{key}={values[key]}" for key in keys if values[key])
+        if row.psi:
+            gauge = f"{ceil(row.psi * KPA)}kPa" if metric else f"{row.psi}"
+            values |= {"psi": gauge, "canner": row.canner}
+    keys = _EXAMPLE.get(batch.method) or FIELDS.get(batch.method, ("temperature",))
+    return " ".join(f"{key}={values[key]}" for key in keys if values.get(key))
 
 
 class Asked(NamedTuple):

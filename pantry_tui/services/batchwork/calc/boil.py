@@ -12,8 +12,9 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork.calc.answer import OTHER_SCALES, Answer, Books, Line, tidy
 from pantry_tui.services.batchwork.calc.sentence import Sentence
 
-_KPA = 6.894757293
-_BAR = 100 / _KPA
+#: Of one psi.
+KPA = 6.894757293
+_BAR = 100 / KPA
 _PHYSICS = ("bw-iapws-1997", "bw-atmosphere-1976")
 _NEVER = (
     "A pressure or a time for canning is only ever the one that its table prints: these are not.",
@@ -42,7 +43,7 @@ def boil(books: Books, said: Sentence) -> Answer:
         _heat("water boils at", boils, f"saturated steam at {air_psi(height):.2f} psi", source)
     ]
     if pressure is not None:
-        gauge = pressure.value * {"psi": 1.0, "kPa": 1 / _KPA, "bar": _BAR}[pressure.unit]
+        gauge = pressure.value * {"psi": 1.0, "kPa": 1 / KPA, "bar": _BAR}[pressure.unit]
         if gauge > 30:
             raise BadInput(f"{pressure} is more than any home canner holds.")
         how = f"saturated steam at {air_psi(height):.2f} + {gauge:.2f} psi"
@@ -85,7 +86,7 @@ def _gel(books: Books, boils: float) -> list[Line]:
 def _other_scale(line: Line) -> list[Line]:
     if line.unit != "°F" or not isinstance(line.answer, float):
         if line.unit == "psi" and isinstance(line.answer, float | int):
-            kpa = round(line.answer * _KPA, 1)
+            kpa = round(line.answer * KPA, 1)
             return [Line(f"{line.what}, the same", kpa, "kPa", OTHER_SCALES[2])]
         return []
     celsius = round((line.answer - 32) * 5 / 9, 1)
