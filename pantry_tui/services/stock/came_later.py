@@ -3,7 +3,7 @@ on the evening after a cut was there in the night, and its day says that it was 
 
 from __future__ import annotations
 
-from pantry_tui.core.model import DAY_MIN, Cut, Place
+from pantry_tui.core.model import DAY_MIN, EVER, Cut, Place
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.lines import inside
 
@@ -13,20 +13,21 @@ _SOON_MIN = 7 * DAY_MIN
 
 
 def came_later(p: Pantry, place: Place, cut: Cut) -> str:
-    """One sentence that names what was put up there within a week after the cut, and so is not
-    judged by it; "" where there is none."""
-    within, end = inside(p, place.id), cut.end.last
+    """One sentence that names what was put up there while the power was off, or within a week
+    after, and so is not judged by all of the cut; "" where there is none."""
+    within, start, end = inside(p, place.id), cut.start.first, cut.end.last
     found = {
         p.stock.batches[one.batch].code
         for one in p.stock.containers.values()
         if one.here
         and one.turns[0].place in within
-        and end < one.turns[0].when.first <= end + _SOON_MIN
+        and (end if cut.start == EVER else start) < one.turns[0].when.first <= end + _SOON_MIN
     }
     if not found:
         return ""
     codes = ", ".join(sorted(found))
     return (
-        f"Not judged, because the record says that it was put up later: {codes}. If any of it "
-        "stood there before, book nothing yet: put its day right first, and ask again."
+        f"Not judged by all of it, because the record says that it was put up later: {codes}. If "
+        "any of it stood there before, book nothing yet: put its day right first, or take it back "
+        "and say its hour (`putup --at`), and ask again."
     )

@@ -168,6 +168,15 @@ def test_what_was_written_down_after_a_cut_is_named_and_not_passed_over(p: Pantr
     assert came_later(p, where, outage.cut_of(p, where, *long_ago)) == ""
 
 
+def test_what_was_written_down_while_the_power_was_off_is_named_too(p: Pantry) -> None:
+    where = p.find_place("freezer")
+    cut = outage.cut_of(p, where, *cut_hours.times("08:00", "11:00", TODAY), ice=False)
+    done = putup.put_up(p, putup.read(p, "2 packs pork, frozen, freezer"), at=At(TODAY, 10 * 60))
+    assert done.code in came_later(p, where, cut)
+    earlier = putup.put_up(p, putup.read(p, "2 packs beef, frozen, freezer"), at=At(TODAY, 7 * 60))
+    assert earlier.code not in came_later(p, where, cut)
+
+
 @pytest.mark.parametrize(
     ("start", "end", "lasted"),
     [
