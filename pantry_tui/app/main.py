@@ -216,12 +216,13 @@ class PantryApp(Host):
         from pantry_tui.app.screens.batch import BatchScreen
         from pantry_tui.services.stock.pick import batch_named
 
+        _, slash, number = ref.partition("/")
         try:
             code = batch_named(self.pantry, ref).code
         except PantryError as error:
             self.tell(error.message, refused=True)
         else:
-            self.push_screen(BatchScreen(code))
+            self.push_screen(BatchScreen(code, f"{code}{slash}{number}"))
 
     def on_key(self, event: Key) -> None:
         """A key that means nothing on this screen says so: a typed word is not lost in silence."""

@@ -90,6 +90,17 @@ async def test_a_code_with_the_key_of_opening_opens_a_closed_one_beside_an_open_
         assert len(opened) == 2, painted(pilot)
 
 
+async def test_a_numbered_one_of_a_batch_is_shown_with_the_keys_for_it(larder: Pantry) -> None:
+    line = "4 pint jars peaches, boiling-water canned, larder, 20 dec 2025, minutes=30"
+    code = putup.put_up(larder, putup.read(larder, line)).code
+    act.open_(larder, f"{code}/2")
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press(*code.lower(), "slash", "3", "enter")
+        shown = table(pilot)
+        opened, closed = shown.source.find(f"{code}/2"), shown.source.find(f"{code}/3")
+        assert opened != closed == shown.cursor_row
+
+
 # -- a code that is half typed --------------------------------------------------------------------
 
 

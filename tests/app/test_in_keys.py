@@ -19,7 +19,7 @@ from pantry_tui.app.screens.guide import page_of
 from pantry_tui.cli.registry import every
 from pantry_tui.cli.stock import Correct
 from pantry_tui.services.lookup.guides import guides
-from pantry_tui.services.pantry import create, open_pantry
+from pantry_tui.services.pantry import Pantry, create, open_pantry
 from tests.app.screens import painted
 
 HOME = Path(pantry_tui.__file__).parent
@@ -133,3 +133,11 @@ async def test_a_line_that_is_typed_is_answered_in_keys(tmp_path: Path) -> None:
             shown = " ".join(painted(pilot).split())
             assert "pantry-tui" not in shown
             assert "a (add place) in Shelves (F3)" in shown
+
+
+async def test_a_guide_is_found_by_its_own_name_before_those_that_only_speak_of_it(
+    larder: Pantry,
+) -> None:
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press("f1", *"power", "enter")
+        assert "Keep the doors shut" in painted(pilot)

@@ -138,7 +138,10 @@ class Choose(ModalScreen[str | None]):
 
     def _fits(self, option: str, found: str) -> bool:
         """Whether each word begins a word of the option, it or one that means the same."""
-        words = f" {' '.join(self._texts.get(option, option).casefold().split())}"
+        return self._holds(self._texts.get(option, option), found)
+
+    def _holds(self, text: str, found: str) -> bool:
+        words = f" {' '.join(text.casefold().split())}"
         return all(
             any(f" {other}" in words for other in self._same(word)) for word in found.split()
         )
@@ -147,8 +150,14 @@ class Choose(ModalScreen[str | None]):
         fitting = [one for one in self._options if self._fits(one, self._found)]
         if not fitting and self._stays:
             fitting = [self._stays]
-        # What begins with the letters is meant before what only has them somewhere.
-        self._shown = sorted(fitting, key=lambda one: not one.casefold().startswith(self._found))
+        # What begins with the letters is meant first, then what has them in its own words.
+        self._shown = sorted(
+            fitting,
+            key=lambda one: (
+                not one.casefold().startswith(self._found),
+                not self._holds(one, self._found),
+            ),
+        )
         keys = [""] * len(self._shown) if self._counts else KEYS
         shown = self.query_one(OptionList)
         shown.clear_options()

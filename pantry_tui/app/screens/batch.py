@@ -32,9 +32,14 @@ class BatchScreen(Acts, Rates, RowWords):
     BINDINGS = bindings("batch")
     empty = "Nothing of this batch is left; Esc goes back."
 
-    def __init__(self, code: str) -> None:
+    def __init__(self, code: str, ref: str = "") -> None:
+        """`ref`: the container that was asked for, whose row the keys are for at first."""
         super().__init__()
-        self.code = code
+        self.code, self._ref = code, ref or code
+
+    def on_mount(self) -> None:
+        super().on_mount()
+        self.show_line(self._ref)
 
     def compose(self) -> ComposeResult:
         yield RoomLine(self.here)

@@ -146,7 +146,7 @@ class LidCodes(ListScreen):
         if batch is None:
             word = self._how_it_goes_on(typed)
         elif here:
-            word = f"{clip(batch.food.name, 60)}: the next key is for it, Enter shows it. Esc"
+            word = f"{clip(batch.food.name, 60)}: the next key is for it, Enter shows it"
         else:
             word = f"{clip(batch.food.name, 60)}: not in this list, Enter shows it"
         bar.say(

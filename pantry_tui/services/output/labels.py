@@ -47,7 +47,7 @@ def labels(p: Pantry, codes: Sequence[str] = (), *, gift: bool = False) -> list[
     if codes:
         batches = [batch_named(p, code) for code in codes]
     else:
-        batches = [b for b in p.batches() if b.made == p.today]
+        batches = [b for b in p.batches() if p.today in (b.made, b.booked)]
         if not batches:
             raise BadInput("Nothing was put up today: name the lid codes to print.")
     found = []

@@ -102,7 +102,21 @@ def test_a_label_has_all_that_a_lid_needs(p: Pantry) -> None:
         "do not open",
     ):
         assert word in text
-    assert len(labels.labels(p)) == 2, "without codes: what was put up today"
+    assert len(labels.labels(p)) == 5, (
+        "without codes: what was booked today, whatever day it was made"
+    )
+
+
+def test_labels_without_codes_are_for_what_was_put_up_or_made_today(
+    p: Pantry, tmp_path: Path
+) -> None:
+    p.close()
+    with open_pantry(tmp_path / "store.db", TODAY + timedelta(days=1)) as tomorrow:
+        with pytest.raises(BadInput, match="Nothing was put up today"):
+            labels.labels(tomorrow)
+        line = "2 pint jars plums, boiling-water canned, larder <i>, 1 aug"
+        putup.put_up(tomorrow, putup.read(tomorrow, line))
+        assert [one.food for one in labels.labels(tomorrow)] == ["plums", "plums"]
 
 
 def test_the_week_is_a_page_for_the_kitchen_with_one_trip_to_fetch_it(tmp_path: Path) -> None:
