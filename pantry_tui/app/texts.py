@@ -9,6 +9,7 @@ from pantry_tui.app.draw.spans import bar
 from pantry_tui.app.format import clip, day, last_day, leaf, verdict
 from pantry_tui.app.rowtext import next_step, row_detail, what_is_left
 from pantry_tui.core.amounts import kitchen_count
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import best_or_why, best_said, discarded
 from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.text import agreed, clean, counted, singular
@@ -289,7 +290,9 @@ def booked_text(made: PutUp) -> str:
     """What was put up just now, and the code to write on it."""
     return "\n".join(
         [
-            f"Write {made.code} on every lid.",
+            f"Lid code {made.code}"
+            if made.verdict in UNFIT
+            else f"Write {made.code} on every lid.",
             "",
             said_of(made),
             f"place          {made.reading.place}",

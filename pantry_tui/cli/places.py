@@ -163,7 +163,8 @@ class Outage(Verb):
             ]
             booked: list[str] = []
             if not self.dry_run:
-                booked = done(outage.book_all(p, cold, cut))
+                said = done(outage.book_all(p, cold, cut))
+                booked = [line for line in said if not line.endswith(CAUTION)]  # it ends the answer
         return call.answer(
             rows,
             lambda found: {"items": jsonable.plain(found), "cautions": cautions},

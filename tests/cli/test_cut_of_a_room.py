@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from pantry_tui.core.safety.caution import CAUTION
 from tests.cli.conftest import Kitchen
 
 CUT = ("--from", "2026-11-24 18:00", "--to", "2026-11-25 06:00")
@@ -30,6 +31,8 @@ def test_it_reaches_the_refrigerator_in_it(scullery: Kitchen) -> None:
     code, out, _ = scullery.run("outage", "scullery", *CUT)
     assert code == 0
     assert "power cut of 12 h in small fridge" in out
+    assert out.count(CAUTION) == 1, "once, at the end"
+    assert out.rstrip().endswith(CAUTION)
     verdicts = {one["food"]: one["verdict"] for one in scullery.answer("due")}
     assert verdicts["chicken breasts"] == "discard"
 

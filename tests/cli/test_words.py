@@ -183,3 +183,16 @@ def test_a_climate_is_named_by_a_place_that_surely_has_it(kitchen: Kitchen) -> N
 def test_a_tin_is_asked_about_as_bought_first(kitchen: Kitchen) -> None:
     _, _, err = kitchen.run("putup", "6 tins chickpeas, shelf 2")
     assert "for example: bought" in err
+
+
+def test_no_two_numbers_stand_side_by_side_in_what_was_put_up(kitchen: Kitchen) -> None:
+    out = kitchen.run("putup", "4 2-lb packs pork, frozen, freezer")[1]
+    assert "how many: 4 x 2 lb packs" in out
+    assert "how many: 3 pint jars" in kitchen.run("putup", "3 pint jars plum jam, jam, shelf 2")[1]
+
+
+def test_what_must_go_is_not_to_be_labelled(kitchen: Kitchen) -> None:
+    out = kitchen.run("putup", "2 lb mince, fresh, fridge, 2026-11-01")[1]
+    assert "verdict: discard" in out
+    assert "Lid code" in out.splitlines()[0]
+    assert "write it" not in out

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import best_or_why, instead_of_day
 from pantry_tui.core.text import clean
 from pantry_tui.services.batchwork.made_from import say_sources
@@ -16,7 +17,8 @@ if TYPE_CHECKING:
 
 def reading(read: PutUpReading) -> list[str]:
     """What a line was understood as."""
-    count = " ".join(f"{read.count} {read.size} {read.container}".split())
+    times = "x " if read.size[:1].isdecimal() else ""  # "4 2 lb packs" are read as 42
+    count = " ".join(f"{read.count} {times}{read.size} {read.container}".split())
     made = say(read.made) if read.made else "unknown"
     lines = [
         f"food: {clean(read.food) or 'not said'}",
@@ -38,8 +40,7 @@ def reading(read: PutUpReading) -> list[str]:
 
 def putup(made: PutUp) -> list[str]:
     """The lid code first, then dates and cautions."""
-    head = f"Lid code {made.code}: write it on every lid." if made.code else "Nothing was booked."
-    lines = [head, *reading(made.reading)]
+    lines = [_head(made), *reading(made.reading)]
     lines += [made.note_aside] if made.note_aside else []
     lines += [
         f"took {one.took} of {one.container}; {one.left or 'nothing'} left in it"
@@ -53,6 +54,13 @@ def putup(made: PutUp) -> list[str]:
     return lines + [f"care: {clean(one)}" for one in made.cautions]
 
 
+def _head(made: PutUp) -> str:
+    if not made.code:
+        return "Nothing was booked."
+    # What must go is not labelled to be kept; its code is how it is named when it is marked.
+    return f"Lid code {made.code}{'.' if made.verdict in UNFIT else ': write it on every lid.'}"
+
+
 def put_up_lines(found: list[OneLine]) -> list[str]:
     """A line each: its number, how it was read, its lid code or what is wrong with it."""
     return [text for one in found for text in _one_line(one)]
@@ -60,7 +68,8 @@ def put_up_lines(found: list[OneLine]) -> list[str]:
 
 def _one_line(one: OneLine) -> list[str]:
     read = one.reading
-    count = " ".join(f"{read.count} {read.size} {read.container}".split())
+    times = "x " if read.size[:1].isdecimal() else ""  # "4 2 lb packs" are read as 42
+    count = " ".join(f"{read.count} {times}{read.size} {read.container}".split())
     made = say(read.made) if read.made else "date unknown"
     said = f"{count} {clean(read.food) or '?'}, {read.method or '?'}, {clean(read.place) or '?'}"
     code = one.made.code if one.made is not None else ""
