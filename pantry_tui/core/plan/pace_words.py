@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from math import ceil, floor, inf
 
@@ -143,7 +144,7 @@ def too_much(found: Ahead, most: float, unit: Unit) -> str:
 
 def pace_in_words(
     name: str,
-    parts: list[Portion],
+    parts: Sequence[Portion],
     found: Ahead,
     unit: Unit,
     harvest: date,

@@ -20,7 +20,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
-from itertools import chain
+from itertools import chain, count
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
@@ -75,6 +75,7 @@ class _Week:
         wanted = (one for one in candidates if (one.food, one.group) in eaten)
         meals = (parts(one, self.appetite.people) if one.bulk else (one,) for one in wanted)
         self.free = dict(enumerate(chain.from_iterable(meals)))
+        self._numbers = count(len(self.free))  # of none that was ever chosen
         self.chosen: list[Chosen] = []
         self.next: list[int] = []
         self.keeps: set[int] = set()  # of those, what its group needs to last
@@ -138,7 +139,7 @@ class _Week:
     def _leave_for_later(self) -> None:
         """What its evening does not need, and nothing hurries, comes next."""
         for at in left_for_later(self.chosen, self._spread(), self.table):
-            number = max([*self.free, *self.next], default=0) + 1
+            number = next(self._numbers)
             self.free[number] = self.chosen.pop(at).candidate
             self.next.insert(0, number)
             self._laid_out = None

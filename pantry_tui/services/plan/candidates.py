@@ -92,7 +92,8 @@ def _wanted_once(p: Pantry, in_turn: list[Candidate]) -> list[Candidate]:
         best = past_best.best_by
         put_up = past_best.method not in _RAW
         if put_up and best is not None and best < p.today <= best + _PAST_BEST:
-            wanted[past_best.line.food] = max(best + _PAST_BEST, p.today + _CALMLY)
+            food, day = past_best.line.food, max(best + _PAST_BEST, p.today + _CALMLY)
+            wanted[food] = min(day, wanted.get(food, day))
     for i, one in enumerate(in_turn) if wanted else ():
         if one.food in wanted and batches[batch_of(one.container)].method not in _RAW:
             day = wanted.pop(one.food)

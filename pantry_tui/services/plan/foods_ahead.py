@@ -10,7 +10,6 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.outlook import Ahead, ahead
-from pantry_tui.core.plan.pace import Portion
 from pantry_tui.core.plan.range_words import in_words
 from pantry_tui.core.plan.replay import Replayed, replayed
 from pantry_tui.core.words import Group, Method
@@ -21,8 +20,8 @@ from pantry_tui.services.books.year import years
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import harvest as harvests
 from pantry_tui.services.plan import paces, putup_next
-from pantry_tui.services.plan.accepted import planned
 from pantry_tui.services.plan.basis import Basis
+from pantry_tui.services.plan.paces import Paced, Portions
 from pantry_tui.services.plan.putup_next import AS_EATEN, Ask, Demand, Usual
 from pantry_tui.services.stock.stands import Stands
 
@@ -33,9 +32,7 @@ class OneFood:
 
     name: str
     group: Group
-    parts: list[Portion]  # but for what the accepted week eats
-    in_week: Portion  # the servings that it eats, and the last day on which it does
-    safety: frozenset[date]  # the dates after which it is discarded, not only past its best
+    paced: Paced
     standing: list[Stands]
     reserved: int
     harvest: date
@@ -75,33 +72,29 @@ def _food(
     way = putup_next.usual(p, batches)
     group = way.batch.food.group
     ours = [one for one in standing if not one.line.reserved]
-    parts, safety, in_week = paces.portions(p, group, ours, planned(p))
-    harvest = harvests.next_of(p, name, p.today)
+    its = paces.paced(p, name, group)
+    asks, stands = its.pace, its.stands
     eats, eaten = basis.appetite, basis.eaten.get(name)
-    asks, _, _ = paces.paced(p, name, group)
     ceiling = paces.usual_room(p, eats, name, group, asks.tight)
-    end = until or harvest
+    end = until or its.harvest
     coming = ahead(
-        parts,
+        stands.parts,
         end,
         p.today,
         eaten=eaten,
         ceiling=ceiling,
         factors=basis.factors,
-        planned=in_week,
-        asks=asks if end == harvest else paces.pace_to(p, group, ours, end),
+        planned=stands.in_week,
+        asks=asks if end == its.harvest else paces.pace_to(p, stands, end),
     )
     # How far one looks ahead does not change how much the stock gives to its next harvest.
     most = min(asks.can, ceiling)
     wanted = putup_next.demand(p, eaten, most, book, way, batches)
     wanted = _as_said(eats, name, group, _supposed(basis, name, wanted))
-    unit = paces.unit_of(p, group, ours) if ours else way.unit
     return OneFood(
         name,
         group,
-        parts,
-        in_week,
-        safety,
+        its,
         ours,
         sum(one.line.n for one in standing if one.line.reserved),
         end,
@@ -109,28 +102,27 @@ def _food(
         all(one.method is Method.BOUGHT for one in batches),
         coming,
         way,
-        unit,
+        its.unit if ours else way.unit,
         wanted,
         eats.eats(name, group),
         name in basis.eaten and name not in basis.supposed,
-        _replayed(name, parts, end, p.today, coming, basis, in_week),
+        _replayed(name, stands, end, p.today, coming, basis),
     )
 
 
 def _replayed(
     name: str,
-    parts: Sequence[Portion],
+    stands: Portions,
     end: date,
     today: date,
     coming: Ahead,
     basis: Basis,
-    in_week: Portion,
 ) -> Replayed | None:
     """Its own weeks again and again; None where there are too few of them."""
     own = basis.own.get(name)
     if own is None or not any(own):
         return None
-    return replayed(parts, end, today, own, coming.rate, basis.factors, in_week)
+    return replayed(stands.parts, end, today, own, coming.rate, basis.factors, stands.in_week)
 
 
 def _supposed(basis: Basis, name: str, wanted: Demand) -> Demand:
@@ -181,12 +173,12 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
         pace_says=unwanted
         or saying.pace_in_words(
             one.name,
-            one.parts,
+            one.paced.stands.parts,
             found,
             one.unit,
             one.harvest,
             p.today,
-            paces.passing(one.safety, found.pace.tight),
+            one.paced.passing,
             most=most,
             comes=one.comes,
         ),

@@ -77,14 +77,14 @@ def _together(
     mine = {one.name for one in foods}
     groups = {one.group for one in foods}
     ceiling = sum(basis.appetite.of_group(group) for group in groups)
-    parts = [part for one in foods for part in one.parts]
+    parts = [part for one in foods for part in one.paced.stands.parts]
     found = together(
         [(one.ahead, one.harvest) for one in foods],
         parts,
         p.today,
         ceiling,
         basis.factors,
-        Portion(sum(one.in_week.servings for one in foods), None),
+        Portion(sum(one.paced.stands.in_week.servings for one in foods), None),
     )
     harvest = min((one.harvest for one in foods if one.comes), default=None)
     rows = [row for row in rows if row.food in mine]

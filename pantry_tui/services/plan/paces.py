@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date
 from functools import partial
 from typing import NamedTuple
 
 from pantry_tui.core.plan import pace_words
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.pace import NOTHING, Pace, Portion, pace
+from pantry_tui.core.plan.pace import Pace, Portion, pace
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
 from pantry_tui.core.words import Group, Role, Verdict
 from pantry_tui.services.books.past import past
@@ -41,40 +41,46 @@ def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
 
 
 class Portions(NamedTuple):
-    """The servings of a food by the day they are best eaten by, those of the days on which it is a
-    matter of safety, and what the accepted week eats of it with the last day on which it does: that
-    is not among them."""
+    """The servings of a food by the day they are best eaten by: the `parts` of which the accepted
+    week eats none, and `whole` with what it eats, which is `in_week` with the last day on which it
+    does; and the days on which it is a matter of safety, of all that stands."""
 
-    parts: list[Portion]
+    parts: Sequence[Portion]
     safety: frozenset[date]
-    in_week: Portion = NOTHING
+    in_week: Portion
+    whole: Sequence[Portion]
 
 
-def portions(
-    p: Pantry, group: Group, ours: Iterable[Stands], in_plan: Mapping[str, Portion] | None = None
-) -> Portions:
-    """What stands, without what is planned of each container (`in_plan`). What is past its best
-    already cannot be saved by haste: nothing hurries it any more."""
+def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> Portions:
+    """What stands, and of each container what is planned. What is past its best already cannot be
+    saved by haste: nothing hurries it any more."""
+    stand: dict[date | None, float] = defaultdict(float)
     by_date: dict[tuple[date | None, bool], float] = defaultdict(float)
     safety, eaten, days, today = set(), 0.0, [], p.today
-    week = load(p)
-    ends = week.end if in_plan is not None and week.plan is not None else None
+    in_plan, week = planned(p), load(p)
+    ends = week.end if week.plan is not None else None
     for judged in ours:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
-        dated = [day for day in (judged.best_by, last) if day and day >= today]
+        by = min((day for day in (judged.best_by, last) if day and day >= today), default=None)
         servings = servings_in(p, group, judged)
+        if servings <= _CRUMB:
+            continue
+        stand[by] += servings
+        if by is not None and by == last:
+            safety.add(by)
         for of_week in _of_week(p, judged, in_plan) if in_plan else ():
             much = min(servings, of_week.servings)
             servings, eaten = servings - much, eaten + much
             days += [of_week.by] if of_week.by is not None else []
-        if servings <= _CRUMB:
-            continue
-        missed = ends is not None and last is not None and last <= ends
-        by_date[min(dated, default=None), missed] += servings
-        if dated and min(dated) == last:
-            safety.add(min(dated))
-    parts = [Portion(servings, day, missed) for (day, missed), servings in by_date.items()]
-    return Portions(parts, frozenset(safety), Portion(eaten, max(days, default=None)))
+        if servings > _CRUMB:
+            missed = ends is not None and last is not None and last <= ends
+            by_date[by, missed] += servings
+    return Portions(
+        [Portion(servings, day, missed) for (day, missed), servings in by_date.items()],
+        frozenset(safety),
+        Portion(eaten, max(days, default=None)),
+        [Portion(servings, day) for day, servings in stand.items()],
+    )
 
 
 def _of_week(p: Pantry, one: Stands, in_plan: Mapping[str, Portion]) -> list[Portion]:
@@ -159,40 +165,43 @@ def beyond(p: Pantry, food: str, group: Group) -> str:
     is lost that way is said there alone."""
     known: dict[str, str] = p.once("beyond its paces", dict)
     if food not in known:
-        its, unit, _ = paced(p, food, group)
-        most = most_eaten(p, appetite(p), food, group, its.tight)
-        known[food] = pace_words.beyond(its, most, unit)
+        found = paced(p, food, group)
+        most = most_eaten(p, appetite(p), food, group, found.pace.tight)
+        known[food] = pace_words.beyond(found.pace, most, found.unit)
     return known[food]
 
 
-def _ours(p: Pantry, food: str) -> list[Stands]:
-    return [one for one in by_food(p).get(food, ()) if not one.line.reserved]
+class Paced(NamedTuple):
+    """The pace of a food as it stands today, what it is counted in, its next harvest, and the
+    servings that it is reckoned of."""
+
+    pace: Pace
+    unit: Unit
+    harvest: date
+    stands: Portions
+
+    @property
+    def passing(self) -> str:
+        """What happens on the date that presses: it is one of safety, or of quality alone."""
+        return "pass their date" if self.pace.tight in self.stands.safety else "pass their best"
 
 
-def paced(p: Pantry, food: str, group: Group) -> tuple[Pace, Unit, date]:
-    """The pace of a food as it stands today, what it is counted in, and its next harvest."""
-    known: dict[str, tuple[Pace, Unit, date]] = p.once("paces", dict)
+def paced(p: Pantry, food: str, group: Group) -> Paced:
+    """Of all of it that is not kept apart."""
+    known: dict[str, Paced] = p.once("paces", dict)
     if food not in known:
-        ours = _ours(p, food)
-        harvest = next_of(p, food, p.today)
-        known[food] = pace_to(p, group, ours, harvest), unit_of(p, group, ours), harvest
+        ours = [one for one in by_food(p).get(food, ()) if not one.line.reserved]
+        stands, harvest = portions(p, group, ours), next_of(p, food, p.today)
+        its = pace_to(p, stands, harvest)
+        known[food] = Paced(its, unit_of(p, group, ours), harvest, stands)
     return known[food]
 
 
-def passing(safety: Collection[date], tight: date | None) -> str:
-    """What happens on the date that presses: it is one of `safety`, or of quality alone."""
-    return "pass their date" if tight in safety else "pass their best"
-
-
-def passing_of(p: Pantry, food: str, group: Group) -> str:
-    """The same of a food as it stands."""
-    return passing(portions(p, group, _ours(p, food)).safety, paced(p, food, group)[0].tight)
-
-
-def pace_to(p: Pantry, group: Group, ours: Sequence[Stands], end: date) -> Pace:
+def pace_to(p: Pantry, stands: Portions, end: date) -> Pace:
     """What its dates ask for to the `end`: the same whether a week is accepted or not, but that
     nobody eats more slowly after a week that has less of it."""
-    whole = pace(portions(p, group, ours).parts, end, p.today)
-    parts, _, in_week = portions(p, group, ours, planned(p))
-    rest = pace(parts, end, p.today, in_week)
+    rest = pace(stands.parts, end, p.today, stands.in_week)
+    if not stands.in_week.servings:
+        return rest
+    whole = pace(stands.whole, end, p.today)
     return rest if rest.needs > whole.needs else whole

@@ -21,7 +21,7 @@ from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.one_piece import cooked_days, pieces
-from pantry_tui.services.plan.paces import beyond, paced, passing_of
+from pantry_tui.services.plan.paces import beyond, paced
 
 _CRUMB = 1e-9
 _RAW = frozenset({Method.FROZEN, Method.FRESH, Method.BOUGHT})
@@ -82,7 +82,8 @@ def _head(
     so_far: float,
 ) -> str:
     food = p.stock.batches[left[0].batch].food
-    found, unit, harvest = paced(p, food.name, food.group)
+    its = paced(p, food.name, food.group)
+    found, unit = its.pace, its.unit
     much = _part(servings, found.servings, unit)
     near = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
     match Why(entry.why):
@@ -104,12 +105,12 @@ def _head(
             return f"{much[:1].upper()}{much[1:]}; {over}."
         case _ if _ahead(found, unit, servings, so_far):
             return f"{much[:1].upper()}{much[1:]}; {_faster(entry, found, unit, so_far)}."
-        case _ if hurry := pressing(found, unit, passing_of(p, food.name, food.group)):
+        case _ if hurry := pressing(found, unit, its.passing):
             return f"{much[:1].upper()}{much[1:]}; {hurry}."
         case _:
             rate = a_week(found.can, unit, at_most=True)
             lasts = "lasts" if rate.startswith("one ") else "last"
-            return f"{much[:1].upper()}{much[1:]}; {rate} {lasts} to {month(harvest, p.today)}."
+            return f"{much[:1].upper()}{much[1:]}; {rate} {lasts} to {month(its.harvest, p.today)}."
 
 
 def _ahead(found: Pace, unit: Unit, servings: float, so_far: float) -> bool:

@@ -169,7 +169,7 @@ def _lines(p: Pantry, found: WeekView) -> Mapping[str, Line]:
         name, group = batch.food.name, batch.food.group
         role = role_at_table(p, name, group)
         if role in MEAL and name not in lines:
-            pace, _, _ = paced(p, name, group)
+            pace = paced(p, name, group).pace
             one = float(p.people) if row.loose else max(_servings(row), 1.0)
             late = row.best_by is not None and row.best_by < p.today  # it gets no better
             lines[name] = Line(
@@ -309,7 +309,7 @@ def _pressed(p: Pantry, take: Take) -> bool:
     some would pass its date."""
     batch = p.batch(take.code)
     assert batch is not None
-    pace, _, _ = paced(p, batch.food.name, batch.food.group)
+    pace = paced(p, batch.food.name, batch.food.group).pace
     if pace.needs > pace.can:
         return True
     for row in view.everything(p):

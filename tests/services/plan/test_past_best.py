@@ -67,6 +67,16 @@ def test_the_first_of_it_is_wanted_within_a_quarter_and_no_other(
     assert mine == [wanted, *[None] * 5]
 
 
+@pytest.mark.parametrize("ago", [(80, 1), (1, 80)])
+def test_of_two_lots_the_older_sets_its_day_in_whatever_order_they_were_booked(
+    p: Pantry, ago: tuple[int, int]
+) -> None:
+    for days in ago:
+        jars(p, "peaches", TODAY - timedelta(days=days), 2)
+    mine = [one.last for one in unasked(p, TODAY) if one.food == "peaches"]
+    assert mine == [TODAY + timedelta(weeks=5), None, None, None]
+
+
 def test_of_a_crop_that_goes_soft_all_is_wanted_also_beside_what_is_put_up(p: Pantry) -> None:
     jars(p, "apples", TODAY - timedelta(days=9), 3)
     up(p, "2 crates apples, cellar-stored, cellar, 2026-09-20 amount=10lb")

@@ -49,9 +49,19 @@ def test_a_pace_is_the_outlook_s(p: Pantry) -> None:
     assert said == "1 of 9 jars; one jar every four weeks lasts to July."
     (row,) = outlook(p).foods
     assert "one jar every four weeks lasts to July" in row.pace_says
-    pace, unit, harvest = paced(p, "beets", row_group(p))
-    assert round(pace.can, 2) == row.pace_can
-    assert (unit.noun, harvest) == ("jars", row.harvest)
+    found = paced(p, "beets", row_group(p))
+    assert round(found.pace.can, 2) == row.pace_can
+    assert (found.unit.noun, found.harvest) == ("jars", row.harvest)
+
+
+def test_what_the_week_eats_of_what_must_go_is_still_told_by_its_date(p: Pantry) -> None:
+    """Of its last days, and not of its best ones: also when the accepted week eats all of it."""
+    up(p, "1 pack ground beef, bought in, fridge, best by 2026-11-27, amount=1lb")
+    assert paced(p, "ground beef", Group.MEAT).passing == "pass their date"
+    weeks.accept(p)
+    found = paced(p, "ground beef", Group.MEAT)
+    assert found.stands.in_week.servings == found.pace.servings
+    assert found.passing == "pass their date"
 
 
 def row_group(p: Pantry) -> Group:

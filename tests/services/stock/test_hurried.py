@@ -78,6 +78,6 @@ def test_the_week_says_to_act_at_once_and_no_pace_counts_it(store: Path) -> None
         (said,) = [said for said in week.week(p).notes if said.startswith("2A/1")]
         assert "put it in the cold at once, or eat it now" in said
         assert all("2A/1" not in take.containers for take in week.week(p).take)
-        parts, safety, _ = paces.portions(p, Group.MEAT, paces.by_food(p)["ground beef"])
-        assert p.today not in {*safety, *(one.by for one in parts)}
+        found = paces.portions(p, Group.MEAT, paces.by_food(p)["ground beef"])
+        assert p.today not in {*found.safety, *(one.by for one in found.whole)}
         assert lines(p, order=ORDERS[0]).total == 2
