@@ -287,12 +287,11 @@ def said_of(made: PutUp) -> str:
 
 
 def booked_text(made: PutUp) -> str:
-    """What was put up just now, and the code to write on it."""
+    """What was put up just now, and the code to write on it, unless it must go."""
+    code = f"Lid code {made.code}" if made.verdict in UNFIT else f"Write {made.code} on every lid."
     return "\n".join(
         [
-            f"Lid code {made.code}"
-            if made.verdict in UNFIT
-            else f"Write {made.code} on every lid.",
+            code,
             "",
             said_of(made),
             f"place          {made.reading.place}",
