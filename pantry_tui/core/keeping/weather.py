@@ -16,6 +16,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date
+from itertools import product
 from typing import Generic, NamedTuple, TypeVar
 
 from pantry_tui.core.keeping.meant import FOREVER as FOREVER
@@ -134,6 +135,7 @@ def _weather(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Weather, ...]:
     own, *rest = followed(facts)
     outer = [fact for one in rest for fact in _read_alike(own, one)]
     found = _read_off(own, outer, now)
+    found += [one for around in rest for one in _read_before(own, around, now)]
     taken = meant((own, *rest))
     if taken is not own:
         # What was read stands as it would: no target of another place makes it milder.
@@ -145,15 +147,35 @@ def _weather(facts: Sequence[Sequence[Fact]], now: When) -> tuple[Weather, ...]:
 def _read_alike(own: Sequence[Fact], outer: Sequence[Fact]) -> Iterator[Read]:
     """What was read of the place around it while both may have had one climate."""
     mine, other = held_until(own), held_until(outer)
-
-    def then(held: Sequence[tuple[Held, int]], when: When) -> set[Climate]:
-        return {
-            one.climate for one, end in held if one.when.first <= when.last and end >= when.first
-        }
-
     for fact in outer:
-        if isinstance(fact, Read) and then(mine, fact.when) & then(other, fact.when):
+        if isinstance(fact, Read) and _alike(mine, other, fact.when):
             yield fact
+
+
+def _alike(mine: Sequence[tuple[Held, int]], other: Sequence[tuple[Held, int]], when: When) -> bool:
+    then = (
+        {one.climate for one, end in held if one.when.first <= when.last and end >= when.first}
+        for held in (mine, other)
+    )
+    return bool(set.intersection(*then))
+
+
+def _read_before(own: Sequence[Fact], outer: Sequence[Fact], now: When) -> Iterator[Weather]:
+    """What was read too warm of the place around it since before the two parted ways, as long as
+    they had one climate."""
+    mine, other = held_until(own), held_until(outer)
+    changes, climates = _changes(outer, now)
+    for change in changes:
+        fact = change.fact
+        if isinstance(fact, Held) or _alike(mine, other, fact.when):
+            continue
+        since = _warm_since(change, fact, changes, climates)
+        for (one, until), (around, end) in product(mine, other):
+            start, day = max(since, *((each.when.first, each.when.day) for each in (one, around)))
+            last = min(until, end)
+            alike = one.climate is around.climate and start <= last < change.first
+            if alike and too_warm(one.climate, fact.temp_f):
+                yield Weather(start, last, day, one.climate, fact.temp_f, True)
 
 
 def _read_off(own: Sequence[Fact], outer: Sequence[Read], now: When) -> list[Weather]:
@@ -183,8 +205,8 @@ class _Change(NamedTuple):
         return self.when.day
 
 
-def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
-    """What each target and each reading says, for as long as it may have held."""
+def _changes(facts: Sequence[Fact], now: When) -> tuple[list[_Change], list[tuple[_Change, int]]]:
+    """The targets and readings by their moments, and of the targets until when each may hold."""
     changes = [
         _Change(moment.first, moment.last, moment, fact)
         for fact in facts
@@ -192,7 +214,12 @@ def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
     ]
     changes.sort(key=lambda one: (one.first, one.last))
     held = [one for one in changes if isinstance(one.fact, Held)]
-    climates = list(zip(held, _ends(held), strict=True))
+    return changes, list(zip(held, _ends(held), strict=True))
+
+
+def _possible(facts: Sequence[Fact], now: When) -> list[Weather]:
+    """What each target and each reading says, for as long as it may have held."""
+    changes, climates = _changes(facts, now)
     found: list[Weather] = []
     ended = list(zip(changes, _ends(changes), strict=True))
     for change, until_next in ended:

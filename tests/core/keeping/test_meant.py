@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.weather import FOREVER, Fact, Weather, warmth_f, weather
-from pantry_tui.core.model import EVER, Held, Place
+from pantry_tui.core.model import DAY_MIN, EVER, Held, Place
 from pantry_tui.core.words import ASSUMED_F, Climate
 from tests.core.keeping.test_weather import NOW, held, place, read
 from tests.core.keeping.told import when
@@ -182,3 +182,28 @@ def test_what_was_read_around_it_stays_when_that_becomes_another(became: Climate
     outer = place(unsaid(FRIDGE), read(3, 0, 45.0), held(3, 5, became, ASSUMED_F[became]))
     found = of_inner(upper(unsaid(FRIDGE)), outer)
     assert 45.0 in warm_at(found, 3, 4)
+
+
+@pytest.mark.parametrize("became", [Climate.ROOM, FREEZER, CELLAR])
+@pytest.mark.parametrize("since", [None, 4 * DAY_MIN])
+def test_what_is_read_around_it_later_was_so_while_the_two_were_one(
+    became: Climate, since: int | None
+) -> None:
+    """A drawer of a refrigerator that is something else by now was as warm as it until then."""
+    drawer = upper(unsaid(FRIDGE), held(4, 8, became, ASSUMED_F[became]))
+    found = of_inner(drawer, place(unsaid(FRIDGE), read(6, 8, 60.0, since)))
+    assert 60.0 in warm_at(found, 3), "before they parted"
+    assert warm_at(found, 5) == {ASSUMED_F[became]}, "not after"
+
+
+def test_not_before_it_was_read_cold_or_what_is_told_of_it_began() -> None:
+    drawer = upper(unsaid(FRIDGE), held(4, 8, FREEZER, 0.0))
+    for outer in (
+        place(unsaid(FRIDGE), read(2, 8, 37.0), read(6, 8, 60.0)),
+        place(unsaid(FRIDGE), read(6, 8, 60.0, 4 * DAY_MIN)),
+    ):
+        found = of_inner(drawer, outer)
+        assert 60.0 not in warm_at(found, 1)
+        assert 60.0 in warm_at(found, 3)
+    found = of_inner(drawer, place(unsaid(FRIDGE), read(5, 8, 37.0), read(6, 8, 60.0)))
+    assert 60.0 not in warm_at(found, 3), "it was cold after they parted"
