@@ -159,10 +159,10 @@ def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
     within, all_here = inside(p, here.id), cold_within(p, here)
     cold.sort(key=lambda one: one.id not in within)
     ways = {paths[one.id]: [one] for one in cold}
+    if len(everywhere := outermost(p)) > max(1, len(all_here)):
+        ways = {f"all {len(everywhere)}, everywhere": everywhere, **ways}
     if len(all_here) > 1:
         ways = {f"all {len(all_here)} in {here.name}": all_here, **ways}
-    elif not all_here and len(everywhere := outermost(p)) > 1:
-        ways = {f"all {len(everywhere)}": everywhere, **ways}
     title = f"{here.name} needs no cold. Where was the power off, or a door ajar?"
     question = Choose(title, list(ways))
     host.push_screen(question, lambda got: _Walk(host, ways[got], done).start() if got else None)
