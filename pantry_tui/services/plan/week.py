@@ -143,13 +143,16 @@ def accept_anew(p: Pantry, draft: WeekDraft, words: str) -> None:
 
 
 def _accept_rest(p: Pantry, draft: WeekDraft, menu: Menu, words: str) -> None:
-    """What is eaten of an accepted week, and the menu for the rest of it; what lies where it lay
-    keeps its reason."""
+    """What is eaten of an accepted week, and the menu for the rest of it; what lies where it lay,
+    or had to make way for something else, keeps its reason."""
     was = {(id_, day): e.why for e in draft.plan or () for id_ in e.containers for day in e.days}
+    moved = {id_ for id_, day in draft.wishes.pins if day is None}
+    why = {id_: e.why for e in draft.plan or () for id_ in moved.intersection(e.containers)}
     done = [done for entry in draft.plan or () if (done := _done(p, entry)) is not None]
     rest = [
-        entry._replace(why=was.get((entry.containers[0], entry.days[0]), entry.why))
+        entry._replace(why=was.get((first, entry.days[0]), why.get(first, entry.why)))
         for entry in _entries(p, menu.picks)
+        for first in entry.containers[:1]
     ]
     _keep(p, draft, [*done, *rest], words)
 

@@ -87,7 +87,7 @@ def _head(
     near = [day for day in (judged.best_by, judged.discard_after) if day and day >= p.today]
     match Why(entry.why):
         case Why.KEPT:
-            return f"You put it there; it is {much}."
+            return f"You chose it; it is {much}."
         case Why.MUST:
             return f"It is {_state(left[0])}: its clock runs; it is {much}."
         case Why.DUE:

@@ -180,13 +180,22 @@ def test_the_person_shifts_drops_swaps_and_eats_out(p: Pantry, accepted: bool) -
     assert weeks.week(p).accepted is accepted
 
 
+def test_what_makes_way_for_an_evening_out_was_not_chosen_by_anybody(p: Pantry) -> None:
+    was = weeks.week(p).take
+    weeks.accept(p)
+    wishes.out(p, next(t.day for t in was if t.containers))
+    moved = [t for t in weeks.week(p).take if not t.reasons[0].startswith("You chose it")]
+    assert [t.food for t in moved] == [t.food for t in weeks.week(p).take]
+    assert {t.day for t in weeks.week(p).take} != {t.day for t in was}
+
+
 def test_a_swap_puts_another_food_of_its_role_on_that_day(p: Pantry) -> None:
     take = next(t for t in weeks.week(p).take if t.food == "applesauce")
     wishes.swap(p, take.containers[0])
     after = weeks.week(p)
     assert take.food not in {t.food for t in after.take}
     instead = [
-        t for t in after.take if t.day == take.day and t.reasons[0].startswith("You put it there")
+        t for t in after.take if t.day == take.day and t.reasons[0].startswith("You chose it")
     ]
     assert len(instead) == 1
     assert instead[0].role is take.role
@@ -202,7 +211,7 @@ def test_a_swap_names_what_else_could_come_and_takes_what_is_asked_for(p: Pantry
     assert not any(food in first for food in foods)
     undo.undo(p)
     wishes.swap(p, take.containers[0], foods[-1])
-    pinned = [t for t in weeks.week(p).take if t.reasons[0].startswith("You put it there")]
+    pinned = [t for t in weeks.week(p).take if t.reasons[0].startswith("You chose it")]
     assert [(t.food, t.day) for t in pinned] == [(foods[-1], take.day)]
     undo.undo(p)
     with pytest.raises(Refused, match=f"name .*{foods[-1]}"):

@@ -100,7 +100,7 @@ def test_open_due_past_best_pinned_and_out_of_a_crate(p: Pantry) -> None:
     assert why(p, opened) == "It is open: its clock runs; it is 1 of 2 jars."
     assert why(p, due).startswith("Best by Fri 27 Nov 2026; it is ")
     assert why(p, old).startswith("Past its best since Thu 1 Oct 2026; it is ")
-    assert "You put it there; it is 1 of 3 jars." in whys(p, pinned)
+    assert "You chose it; it is 1 of 3 jars." in whys(p, pinned)
     assert why(p, crate).startswith("2 of 90 servings; ")
 
 
