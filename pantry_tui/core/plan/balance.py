@@ -73,10 +73,7 @@ def _can_wait(menu: Menu, table: Table) -> Iterator[Pick]:
     """The mains that are there for their pace alone and lie on evenings that have enough without
     them, the last of the week first: of one evening the one that needs most of them goes."""
     mains = [pick for pick in menu.picks if pick.candidate.at_table is Role.MAIN]
-    on: dict[date, float] = defaultdict(float)
-    for pick in mains:
-        for day, share in zip(pick.days, pick.parts, strict=True):
-            on[day] += share
+    on = {day: menu.laid(day, {Role.MAIN}) for pick in mains for day in pick.days}
     for pick in sorted(mains, key=lambda one: (one.day, len(one.days)), reverse=True):
         enough = all(
             on[day] - share >= table.appetite.sit(day)

@@ -8,8 +8,8 @@ from typing import NamedTuple
 
 from pantry_tui.core.plan.days import Chosen, Table
 from pantry_tui.core.plan.menu import Candidate, Dish
+from pantry_tui.core.plan.pace import CRUMB
 
-_CRUMB = 1e-9
 #: What a dish takes: of what is chosen, of what stands by its number, and its day.
 _Taken = tuple[list[Chosen], list[int], date]
 
@@ -43,14 +43,14 @@ class Kitchen(NamedTuple):
         for food, wanted in takes:
             need = wanted
             for part in self._loose(food, day):
-                if need > _CRUMB:
+                if need > CRUMB:
                     loose.append(part)
                     need -= part.candidate.servings
             for number in [n for n, one in self.free.items() if one.food == food]:
-                if need > _CRUMB and self.free[number].may_open:
+                if need > CRUMB and self.free[number].may_open:
                     fresh.append(number)
                     need -= self.free[number].servings
-            if need > _CRUMB:
+            if need > CRUMB:
                 return None
         parts = [*(part.candidate for part in loose), *(self.free[number] for number in fresh)]
         when = self._day_for(parts, day)

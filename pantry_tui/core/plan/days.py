@@ -20,6 +20,7 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.laid import Hurried, Laid
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.words import Role
 
 #: What is no more than so many servings a head is not too big for any table.
@@ -27,7 +28,6 @@ BIG = 4.0
 #: What a usual table eats for more than so many meals is better for guests, where so many times as
 #: many sit there. Our own choice.
 _MEALS, _MANY = 2.0, 1.5
-_CRUMB = 1e-9
 
 
 @dataclass(slots=True)
@@ -203,7 +203,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
         if food.bulk:  # a meal for those who sit there
             enough = food.meal(table.appetite.sit(day))
             meal = min(left[food.container], enough)
-            if meal <= _CRUMB or (drawn[food.container] and meal < enough / 2 and not _must(one)):
+            if meal <= CRUMB or (drawn[food.container] and meal < enough / 2 and not _must(one)):
                 continue  # so little is no dish; it stays in its crate
             food = food._replace(servings=meal)
             left[food.container] -= meal
@@ -224,7 +224,7 @@ def _not_finished(picks: list[Pick], left: Mapping[str, float], end: date) -> No
     first = {pick.candidate.container: n for n, pick in latest_first if pick.candidate.bulk}
     for container, n in first.items():
         until = picks[n].candidate.safe_until
-        if until is not None and until <= end and left[container] > _CRUMB:
+        if until is not None and until <= end and left[container] > CRUMB:
             picks[n] = replace(picks[n], spare=left[container])
 
 
@@ -271,7 +271,7 @@ def _pick(one: Chosen, day: date, table: Table) -> Pick:
     for meal in (d for d in table.days if day <= d <= last):
         days.append(meal)
         left -= table.appetite.sit(meal)
-        if left <= 1e-9:
+        if left <= CRUMB:
             break
     rest = 0.0 if food.bulk else max(0.0, left)
     later = min(rest, _next_week(table, last, rest))

@@ -10,11 +10,11 @@ from math import inf
 from pantry_tui.core.plan.days import BIG, Table
 from pantry_tui.core.plan.lots import discarded_by, last_week
 from pantry_tui.core.plan.menu import Candidate, Menu
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.schedule import SOON
 from pantry_tui.core.words import Role
 
-_CRUMB = 1e-9
 _MAIN = {Role.MAIN}
 #: So far ahead guests are looked at, from the week after on: for what is too big for the usual
 #: table, and for what that could eat.
@@ -115,7 +115,7 @@ def may_come(one: Candidate, day: date, table: Table) -> bool:
     open_days = one.open_days
     usual = inf if open_days is None else table.appetite.people * (open_days + 1)
     left = max(0.0, one.servings - usual)
-    fits = day in table.fullest(one) and table.wasted(one, day) <= left + _CRUMB
+    fits = day in table.fullest(one) and table.wasted(one, day) <= left + CRUMB
     return fits and not awaited(one, table)
 
 

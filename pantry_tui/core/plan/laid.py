@@ -9,9 +9,8 @@ from math import ceil, floor
 
 from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.plan.menu import Candidate, Pick
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.roles import A_HEAD
-
-_CRUMB = 1e-9
 
 
 @dataclass(slots=True)
@@ -38,7 +37,7 @@ class Laid:
             laid = self.of[day, f"as {role}"]
             over += max(0.0, laid + share - enough) / enough
             there += laid / enough / len(pick.days)
-        return ceil(2 * over - _CRUMB) / 2, floor(2 * there + _CRUMB) / 2
+        return ceil(2 * over - CRUMB) / 2, floor(2 * there + CRUMB) / 2
 
 
 @dataclass(slots=True)
@@ -63,7 +62,7 @@ class Hurried:
         worst = need = 0.0
         for last, servings in sorted(self.left.get(role, {}).items()):
             need += servings
-            if day <= last and need > _CRUMB:
+            if day <= last and need > CRUMB:
                 free = {
                     d: max(0.0, A_HEAD.get(role, 1.0) * self.sit(d) - laid.of[d, f"as {role}"])
                     for d in self.days

@@ -15,10 +15,9 @@ from math import inf
 from pantry_tui.core.plan.days import Chosen, Table
 from pantry_tui.core.plan.lots import discarded_by
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.roles import A_HEAD, FILLS
 from pantry_tui.core.words import Role
-
-_CRUMB = 1e-9
 
 
 def eaten_in_time(lost: Mapping[int, Candidate], laid: Iterable[Chosen], table: Table) -> list[int]:
@@ -63,7 +62,7 @@ class _Room:
         days, and it may be opened; then it is eaten from the first of them on."""
         role, left = one.at_table, one.servings
         free = sum(self._free(role, day) for day in days)
-        if free < (left if least is None else least) - _CRUMB or not one.may_open:
+        if free < (left if least is None else least) - CRUMB or not one.may_open:
             return False
         for day in days:
             part = min(left, self._free(role, day))

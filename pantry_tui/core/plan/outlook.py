@@ -11,8 +11,8 @@ from datetime import date, timedelta
 from itertools import zip_longest
 from math import ceil
 
-from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.pace import NOTHING, Pace, Portion, gone_by, pace
+from pantry_tui.core.dataclass import dataclass, replace
+from pantry_tui.core.plan.pace import CRUMB, NOTHING, Pace, Portion, gone_by, pace
 
 #: Weeks from one harvest to the next.
 YEAR_WEEKS = 52
@@ -65,6 +65,7 @@ def ahead(
     while week < harvest:
         hungry = rate * factors[len(supply)] if len(supply) < len(factors) else rate
         hungry = whole = hungry if supply else max(0.0, hungry - planned.servings)
+        before_last = today < week < harvest - timedelta(days=7)
         for index in range(next_, len(stock)):
             # A date already past is for this week; one that passes later is lost with its day.
             by = stock[index].by
@@ -72,7 +73,6 @@ def ahead(
                 lost += left[index]
                 left[index] = 0.0
             late = 0.0  # of this week's days, those after its date
-            before_last = today < week < harvest - timedelta(days=7)
             if by is not None and before_last and week <= by < week + timedelta(days=6):
                 late = whole * (6 - (by - week).days) / 7
             taken = min(left[index], max(0.0, hungry - late))
@@ -87,7 +87,7 @@ def ahead(
                 next_ = index + 1
         stands = sum(left[next_:], 0.0)
         supply.append(stands)
-        if runs_out is None and stands < 1e-9 and week + timedelta(days=7) < harvest:
+        if runs_out is None and stands < CRUMB and week + timedelta(days=7) < harvest:
             runs_out = gone_by([*portions, planned], week + timedelta(days=6), today)
         week += timedelta(days=7)
     return Ahead(found, rate, lost, sum(left), runs_out, tuple(supply))
@@ -109,8 +109,8 @@ def together(
     its harvest before.
     """
     end = max((harvest for _, harvest in foods), default=today)
-    joint = pace(portions, end, today, planned)
     can = sum(one.pace.can for one, _ in foods)
+    joint = replace(pace(portions, end, today, planned), can=can)
     rate = min(sum(one.rate for one, _ in foods), ceiling)
     crowded = ahead(portions, end, today, eaten=rate, factors=factors, planned=planned).lost
     gone = [one.runs_out for one, _ in foods if one.runs_out is not None]
@@ -118,7 +118,7 @@ def together(
     empty = len(gone) == len(foods) and gone and max(gone) < first
     weeks = zip_longest(*(one.supply for one, _ in foods), fillvalue=0.0)
     return Ahead(
-        Pace(joint.servings, joint.needs, can, joint.tight, joint.due_by_tight),
+        joint,
         rate,
         max(sum(one.lost for one, _ in foods), crowded),
         sum(one.left for one, _ in foods),
@@ -146,7 +146,7 @@ def to_put_up(
     """
     wanted = (servings_a_week * weeks * people + given) * (1 + margin)
     wanted = wanted / (1 - min(spoiled, 0.9)) - left_over
-    return max(0, ceil(wanted / servings_per_container - 1e-9))
+    return max(0, ceil(wanted / servings_per_container - CRUMB))
 
 
 def cover(years: int, life_days: int | None) -> float:

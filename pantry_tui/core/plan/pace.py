@@ -29,6 +29,8 @@ class Portion:
 
 #: No servings at all.
 NOTHING = Portion(0.0, None)
+#: Less than this is what a sum leaves of nothing.
+CRUMB = 1e-9
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +41,6 @@ class Pace:
     needs: float
     can: float
     tight: date | None
-    due_by_tight: float
 
 
 def weeks_until(day: date, today: date) -> float:
@@ -61,7 +62,7 @@ def pace(
     `planned` stands besides, and is eaten in the first week."""
     dated = sorted((one for one in portions if one.servings > 0), key=lambda o: o.by or date.max)
     whole = sum(one.servings for one in dated) + planned.servings
-    needs, tight, at_tight = 0.0, None, 0.0
+    needs, tight = 0.0, None
     due = 0.0
     for one in dated:
         if one.by is None:
@@ -69,9 +70,9 @@ def pace(
         due += one.servings
         rate = _rate(planned.servings, due, weeks_until(one.by, today))
         if rate > needs:
-            needs, tight, at_tight = rate, one.by, due
+            needs, tight = rate, one.by
     can = whole / weeks_until(harvest, today)
-    return Pace(whole, needs, can, tight, at_tight)
+    return Pace(whole, needs, can, tight)
 
 
 def gone_by(portions: Iterable[Portion], end: date, today: date) -> date:

@@ -10,7 +10,7 @@ from math import ceil, floor, inf
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.outlook import Ahead
-from pantry_tui.core.plan.pace import Pace, Portion
+from pantry_tui.core.plan.pace import CRUMB, Pace, Portion
 from pantry_tui.core.text import begun, singular
 
 _NUMBERS = (
@@ -159,10 +159,10 @@ def pace_in_words(
     that the household eats; without `comes` the day `harvest` brings none of it."""
     head, until = begun(name), until or month(harvest, today)
     pace = found.pace
-    if pace.servings < 1e-9:
+    if pace.servings < CRUMB:
         again = f"; the next harvest is in {month(harvest, today)}" if comes else ""
         return f"{head}: none left{again}."
-    if not any(one.servings > 1e-9 for one in parts):
+    if not any(one.servings > CRUMB for one in parts):
         return f"{head}: all of it is in the accepted week."
     if over := too_much(found, most, unit):
         return f"{head}: {over}."
@@ -208,7 +208,7 @@ def hoarding(
 
 def unwanted(name: str, found: Ahead, unit: Unit) -> str:
     """What to do with a food that nobody eats, or "" where none of it is left."""
-    if found.pace.servings < 1e-9:
+    if found.pace.servings < CRUMB:
         return ""
     by = f" by {dates.say(found.pace.tight)}" if found.pace.tight else ""
     return f"{begun(name)}: not eaten here; give away {unit.some(found.pace.servings)}{by}."

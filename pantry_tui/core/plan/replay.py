@@ -17,14 +17,13 @@ from math import ceil
 from random import Random
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.pace import NOTHING, Portion, gone_by
+from pantry_tui.core.plan.pace import CRUMB, NOTHING, Portion, gone_by
 
 #: So many replays, and of their results in order the first and the last one told: nine in ten at
 #: either end. Common practice, no source.
 REPLAYS = 40
 _LOW, _HIGH = REPLAYS // 10, REPLAYS - 1 - REPLAYS // 10
 _SEED = 20_240
-_CRUMB = 1e-9
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +72,7 @@ def replayed(
     stock = list(by_day.items())
     missed = sum(one.servings for one in portions if one.missed)
     mean = sum(own) / len(own)
-    scale = rate / mean if mean > _CRUMB else 0.0
+    scale = rate / mean if mean > CRUMB else 0.0
     weights = [scale * factor for factor in _padded(factors, weeks)]
     last_day = gone_by([*portions, planned], date.max, today)
     lost: list[float] = []
@@ -106,7 +105,7 @@ def _eat(
         taken = min(servings, max(0.0, room))
         eaten += taken
         rest = servings - taken
-        if rest <= _CRUMB:
+        if rest <= CRUMB:
             continue
         if by is not None and by < last:
             lost += rest
@@ -115,7 +114,7 @@ def _eat(
             left += rest
     if left:
         return lost, None
-    return lost, max(emptied, min(last, bisect_left(wanted, eaten - _CRUMB)))
+    return lost, max(emptied, min(last, bisect_left(wanted, eaten - CRUMB)))
 
 
 @lru_cache(maxsize=512)

@@ -33,6 +33,7 @@ from math import inf
 from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.room import Ceilings, Lot, Room
 
 #: Weeks that a food waits when a week's fill of it is on the table already; for variety. Of 3 to 45
@@ -59,7 +60,6 @@ A_FEW = 4
 FAR = 104
 #: The week of what nothing hurries: after all others.
 _UNDATED = FAR + 1
-_CRUMB = 1e-9
 
 
 @dataclass(frozen=True, slots=True)
@@ -249,7 +249,7 @@ class _Choice:
                 lot = self.lots[i]
                 if (lot.group, lot.role) in full:
                     continue
-                if self.table.free(lot) <= _CRUMB:
+                if self.table.free(lot) <= CRUMB:
                     full.add((lot.group, lot.role))
                 elif _opens(lot, self.table, self.after):
                     return i
@@ -281,11 +281,11 @@ class _Choice:
             return self._enough(lot)
         credit = self.credits.get(lot.food)
         pace = credit.rate * lot.meals / lot.servings if credit is not None and lot.servings else 0
-        return self.meals[lot.food] + lot.meals / 2 > max(OFTEN, pace) + _CRUMB
+        return self.meals[lot.food] + lot.meals / 2 > max(OFTEN, pace) + CRUMB
 
     def _enough(self, lot: Lot) -> bool:
         share = self.shares.get(lot.group, inf)
-        return self.table.group[lot.group] + lot.servings / 2 > share + _CRUMB
+        return self.table.group[lot.group] + lot.servings / 2 > share + CRUMB
 
 
 def _waits_for_guests(lot: Lot, ceilings: Ceilings) -> bool:
@@ -299,13 +299,13 @@ def _opens(lot: Lot, table: Room, after: Room) -> bool:
     """Whether it may be eaten, its share has room this week, and the rest in time (or else it is
     lost). What two usual weeks could not finish comes when none of its food is on the table."""
     free = table.free(lot)
-    if free <= _CRUMB or lot.days < 0:  # what may not be eaten once it is open
+    if free <= CRUMB or lot.days < 0:  # what may not be eaten once it is open
         return False
     if _waits_for_guests(lot, table.ceilings):
         return False
     if lot.servings > 2 * table.ceilings.of(lot):
         return not table.food[lot.food]
-    if free < lot.servings * lot.share - _CRUMB:
+    if free < lot.servings * lot.share - CRUMB:
         return False
     rest = lot.servings - free
-    return rest <= after.free(lot) + _CRUMB or lot.last == 0 or lot.days >= 14
+    return rest <= after.free(lot) + CRUMB or lot.last == 0 or lot.days >= 14

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core.plan.menu import Candidate, Dish
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.errors import BadInput
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.candidates import candidates
@@ -18,7 +19,6 @@ from pantry_tui.services.stock.pick import name_of
 MOST_LACKED = 1
 #: What falls due within so many days makes its dish come first.
 _SOON = timedelta(days=7)
-_CRUMB = 1e-9
 
 
 class Taken(NamedTuple):
@@ -98,7 +98,7 @@ def _cooked(p: Pantry, dish: Dish, here: Mapping[str, Sequence[Candidate]]) -> C
         if mine:
             takes.append(_taken(p, food, servings - short, mine))
             due += sum(one.servings for one in mine if _soon(one, p.today))
-        if short > _CRUMB:
+        if short > CRUMB:
             lacks.append(Lacked(food, round(short, 2)))
     return Cooked(dish.name, not lacks, tuple(takes), tuple(lacks), round(due, 2))
 
@@ -107,7 +107,7 @@ def _enough(pile: Iterable[Candidate], wanted: float) -> tuple[list[Candidate], 
     """The first of a pile that give so many servings, and how many are short then."""
     mine: list[Candidate] = []
     for one in pile:
-        if wanted <= _CRUMB:
+        if wanted <= CRUMB:
             break
         mine.append(one)
         wanted -= one.servings

@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.plan import pace_words
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.pace import Pace, Portion, pace
+from pantry_tui.core.plan.pace import CRUMB, Pace, Portion, pace
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
 from pantry_tui.core.words import Group, Role, Verdict
 from pantry_tui.services.books.past import past
@@ -23,8 +23,6 @@ from pantry_tui.services.plan.nouns import noun
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.weekdraft import load
 from pantry_tui.services.stock.stands import Stands, stands
-
-_CRUMB = 1e-9
 
 
 def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
@@ -63,7 +61,7 @@ def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> Portions:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
         by = min((day for day in (judged.best_by, last) if day and day >= today), default=None)
         servings = servings_in(p, group, judged)
-        if servings <= _CRUMB:
+        if servings <= CRUMB:
             continue
         stand[by] += servings
         if by is not None and by == last:
@@ -72,7 +70,7 @@ def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> Portions:
             much = min(servings, of_week.servings)
             servings, eaten = servings - much, eaten + much
             days += [of_week.by] if of_week.by is not None else []
-        if servings > _CRUMB:
+        if servings > CRUMB:
             missed = ends is not None and last is not None and last <= ends
             by_date[by, missed] += servings
     return Portions(

@@ -11,6 +11,7 @@ from fractions import Fraction
 from pantry_tui.core.amounts import Amount, kitchen
 from pantry_tui.core.log.fold import ONE
 from pantry_tui.core.model import Container
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.names import Food
 from pantry_tui.services.pantry import Pantry
@@ -100,6 +101,6 @@ def portion(
     left = container.left
     if left is None or left.number <= taken:
         return None
-    share = Fraction(wanted / max(servings(p, container), 1e-9)).limit_denominator(1000)
+    share = Fraction(wanted / max(servings(p, container), CRUMB)).limit_denominator(1000)
     part = min(left.number - taken, kitchen(Amount(left.number * share, left.unit)).number)
     return Amount(part, left.unit)

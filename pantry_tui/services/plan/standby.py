@@ -11,6 +11,7 @@ from itertools import groupby
 from pantry_tui.core import dates
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Role
 from pantry_tui.services.pantry import Pantry
@@ -21,7 +22,6 @@ from pantry_tui.services.stock.pick import name_of
 
 #: Mains that last longer are no news.
 _LONG = timedelta(weeks=8)
-_CRUMB = 1e-9
 
 
 def standby(
@@ -96,7 +96,7 @@ def _for_evening(p: Pantry, day: date, heads: int, ready: Sequence[Candidate]) -
 def _dish(p: Pantry, stands: Mapping[str, float]) -> str:
     """The first dish of one's own of which all stands."""
     for dish in dishes(p):
-        if all(stands.get(food, 0.0) >= servings - _CRUMB for food, servings in dish.takes):
+        if all(stands.get(food, 0.0) >= servings - CRUMB for food, servings in dish.takes):
             return dish.name
     return ""
 

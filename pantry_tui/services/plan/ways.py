@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from datetime import timedelta
 from math import ceil
 
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.words import Method, Rating
 from pantry_tui.services.books.past import Past
 from pantry_tui.services.books.rows import Way
@@ -49,7 +50,7 @@ def shared_out(
 ) -> tuple[Way, ...]:
     """So many servings by method, in whole containers of (servings, size); the most first."""
     ways = (
-        Way(method.value, each[method][1], ceil(servings * share / each[method][0] - 1e-9))
+        Way(method.value, each[method][1], ceil(servings * share / each[method][0] - CRUMB))
         for method, share in sorted(found.items(), key=lambda one: (-one[1], one[0]))
     )
     return tuple(way for way in ways if way.count)

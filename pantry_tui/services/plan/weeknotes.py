@@ -11,6 +11,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.roles import BESIDE
 from pantry_tui.core.words import Role
 from pantry_tui.services.pantry import Pantry
@@ -23,13 +24,12 @@ from pantry_tui.services.stock.stands import stands
 
 #: So many foods are named.
 _NAMED = 4
-_CRUMB = 1e-9
 
 
 def no_main(p: Pantry, takes: Sequence[Take], mains: float, coming: Iterable[Candidate]) -> str:
     """That no main stands, where other food for the table does, and what of it could be one; a
     dish of one's own is one. `mains` are the servings of mains that stand; "" where some do."""
-    if mains > _CRUMB or not takes or any(take.dish for take in takes):
+    if mains > CRUMB or not takes or any(take.dish for take in takes):
         return ""
     found = {take.food: take.code for take in takes if is_pulse(p, take.food)}
     for one in coming:

@@ -13,7 +13,7 @@ from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Why
-from pantry_tui.core.plan.pace import Pace
+from pantry_tui.core.plan.pace import CRUMB, Pace
 from pantry_tui.core.plan.pace_words import Unit, a_week, month, pressing
 from pantry_tui.core.safety import seals
 from pantry_tui.core.text import counted
@@ -23,7 +23,6 @@ from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.one_piece import cooked_days, pieces
 from pantry_tui.services.plan.paces import beyond, paced
 
-_CRUMB = 1e-9
 _RAW = frozenset({Method.FROZEN, Method.FRESH, Method.BOUGHT})
 
 
@@ -117,7 +116,7 @@ def _ahead(found: Pace, unit: Unit, servings: float, so_far: float) -> bool:
     """Whether the week has more of it than its pace, by more than one of it: it is then not there
     because of the pace."""
     one = servings if unit.noun == "servings" else unit.servings
-    return so_far > max(found.needs, found.can) + one + _CRUMB
+    return so_far > max(found.needs, found.can) + one + CRUMB
 
 
 def _faster(entry: Entry, found: Pace, unit: Unit, so_far: float) -> str:

@@ -33,7 +33,6 @@ def test_two_jars_a_week_or_five_pass_their_date() -> None:
     found = pace([Portion(20, by(5)), Portion(10, by(20))], by(30), TODAY)
     assert found.needs == pytest.approx(4)
     assert found.tight == by(5)
-    assert found.due_by_tight == 20
     assert found.can == pytest.approx(1)
     assert lost_at([Portion(20, by(5)), Portion(10, by(20))], 3) == pytest.approx(5)
 
