@@ -32,7 +32,7 @@ def at_risk(
     more of it than is eaten; each with its last day, the nearest first. `in_time` is the next day
     of each container that lies on one; what is only open `aside` the meals is on none today."""
     found: dict[tuple[date, str], list[Container]] = defaultdict(list)
-    first = max(draft.start, p.today)
+    first = draft.first(p.today)
     for one in stands(p):
         last = one.discard_after
         if one.line.hurried and one.usable:

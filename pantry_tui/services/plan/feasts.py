@@ -24,7 +24,7 @@ def take_out_ahead(p: Pantry, draft: WeekDraft, planned: Collection[str]) -> Ite
     """The bird for each day of guests soon after this week, where it must begin to thaw within it,
     but for what is `planned` already."""
     eats = appetite(p)
-    first, after = max(draft.start, p.today), draft.end + timedelta(days=1)
+    first, after = draft.first(p.today), draft.end + timedelta(days=1)
     days = [day for day in days_from(after, MOST_DAYS) if eats.sit(day) > eats.people]
     if not days:
         return

@@ -22,12 +22,13 @@ from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.stands import of
 
 
-def soonest(p: Pantry, draft: WeekDraft, one: Candidate) -> date:
-    """The first day on which it can be eaten: thawed by then."""
-    first = max(p.today, draft.start)
-    if one.thaw_days:
-        first = appetite(p).thaws_by(first, one.thaw_days)
-    return max(first, one.ready or first)
+def soonest(p: Pantry, draft: WeekDraft, thaw_days: int, ready: date | None = None) -> date:
+    """The first day on which what takes so many days to thaw, or is `ready` on a day, can be
+    eaten."""
+    first = draft.first(p.today)
+    if thaw_days:
+        first = appetite(p).thaws_by(first, thaw_days)
+    return max(first, ready or first)
 
 
 def could_come(p: Pantry, draft: WeekDraft, one: Candidate, role: Role, day: date) -> bool:
@@ -37,7 +38,7 @@ def could_come(p: Pantry, draft: WeekDraft, one: Candidate, role: Role, day: dat
         one.at_table is role
         and one.food not in draft.wishes.left_out
         and eats.eats(one.food, one.group)
-        and soonest(p, draft, one) <= day
+        and soonest(p, draft, one.thaw_days, one.ready) <= day
         and eats.takes_out(day, one.thaw_days)
         and one.fit_on(day)
         and one.may_open
@@ -62,7 +63,7 @@ def fallen(
 ) -> Iterator[Fallen]:
     """By day, what of the accepted week is not fit on its day, or in doubt; with each the next of
     `coming` that could take its place, or that there is none."""
-    first = max(draft.start, p.today)
+    first = draft.first(p.today)
     ahead = [(entry, [day for day in days_ahead(p, entry) if day >= first]) for entry in entries]
     taken = {id_ for entry, _ in ahead for id_ in entry.containers}
     # What the household put there itself it knows of.

@@ -12,13 +12,13 @@ from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import days_from
 from pantry_tui.core.plan.menu import Why
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.words import Role
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
+from pantry_tui.services.plan.instead import soonest
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, fit_on
-
-_CRUMB = 1e-9
 
 
 class _Main(NamedTuple):
@@ -37,7 +37,7 @@ def second_mains(
     """For each main of the week that is opened on an evening that has another already, more than is
     eaten on it with both: beside which, and that no other evening is free, or which one is. What
     the household put there itself, and a dish, needs no reason."""
-    first = max(draft.start, p.today)
+    first = draft.first(p.today)
     mains = [one for entry, left in here for one in _main(p, entry, left, first)]
     by_day: dict[date, list[_Main]] = defaultdict(list)
     for one in mains:
@@ -47,22 +47,22 @@ def second_mains(
     for one in mains:
         day = one.days[0]
         heads = appetite(p).sit(day)
-        others = [other for other in by_day[day] if other is not one and other.food != one.food]
-        others = others or [other for other in by_day[day] if other is not one]
+        beside = [other for other in by_day[day] if other is not one]
+        others = [other for other in beside if other.food != one.food] or beside
         kept = one.entry.dish or one.entry.why == Why.KEPT
         # Of two that are opened on one evening the one that could wait tells it.
         told = any(other.entry in found and other.days[0] == day for other in others)
-        enough = sum(min(heads, other.servings) for other in by_day[day] if other is not one)
-        if kept or told or not others or enough < heads - _CRUMB:
+        enough = sum(min(heads, other.servings) for other in beside)
+        if kept or told or not others or enough < heads - CRUMB:
             continue
         free = [d for d in _free(p, draft, one) if not by_day[d]]
-        beside = " and ".join(dict.fromkeys(other.food for other in others))
+        foods = " and ".join(dict.fromkeys(other.food for other in others))
         where = (
             f"it could also come on {dates.say(free[0])}"
             if free
             else "no other evening on which it could come is free"
         )
-        found[one.entry] = f"A second main beside {beside} that evening: {where}."
+        found[one.entry] = f"A second main beside {foods} that evening: {where}."
     return found
 
 
@@ -78,10 +78,10 @@ def _main(p: Pantry, entry: Entry, left: Sequence[Container], first: date) -> It
 def _free(p: Pantry, draft: WeekDraft, one: _Main) -> Iterator[date]:
     """The evenings of the week on which it could be opened: somebody sits there, it is fit, and
     thawed by then."""
-    eats, first = appetite(p), max(draft.start, p.today)
+    eats = appetite(p)
     thaws = (one.entry.days[0] - one.entry.thaw_by).days if one.entry.thaw_by else 0
-    ready = eats.thaws_by(first, thaws) if thaws else first
-    for day in days_from(first, (draft.end - first).days + 1):
+    ready = soonest(p, draft, thaws)
+    for day in days_from(ready, (draft.end - ready).days + 1):
         at_home = eats.sit(day) > 0 and day not in draft.wishes.out
-        if at_home and day >= ready and eats.takes_out(day, thaws) and fit_on(p, one.first, day):
+        if at_home and eats.takes_out(day, thaws) and fit_on(p, one.first, day):
             yield day

@@ -59,7 +59,7 @@ def _draft(p: Pantry, start: date | None) -> WeekDraft:
 def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
     """The picks for what is left of the week. An accepted week only moves what is in it and what
     has been opened since."""
-    first = max(draft.start, p.today)
+    first = draft.first(p.today)
     length = (draft.end - first).days + 1
     asked = {id_ for id_, _ in draft.wishes.pins}
     found = unasked(p, first, unknown=unknown, asked=asked)

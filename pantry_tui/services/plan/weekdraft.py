@@ -29,6 +29,10 @@ class WeekDraft:
     def end(self) -> date:
         return self.start + timedelta(days=6)
 
+    def first(self, today: date) -> date:
+        """The first of its days that is not gone."""
+        return max(self.start, today)
+
     def with_wishes(self, **changed: Any) -> WeekDraft:
         return replace(self, wishes=replace(self.wishes, **changed))
 

@@ -63,7 +63,7 @@ def view(
         takes.append((take, beside(p, entry)))
     meals = tuple(take for take, aside in takes if not aside)
     aside = tuple(take for take, aside in takes if aside)
-    first = max(draft.start, p.today)
+    first = draft.first(p.today)
     planned = {id_ for entry in entries for id_ in entry.containers}
     lies = {entry: [day for day in days_ahead(p, entry) if day >= first] for entry in entries}
     in_time = {id_: days[0] for entry, days in lies.items() if days for id_ in entry.containers}

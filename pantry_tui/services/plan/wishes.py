@@ -41,7 +41,7 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     else:
         changed = _pinned(draft, container, on)
     one = _candidate(p, container)
-    first = soonest(p, draft, one)
+    first = soonest(p, draft, one.thaw_days, one.ready)
     if on < first:
         raise Refused(f"{_say(p, container)} cannot be thawed before {dates.say(first)}.")
     if not appetite(p).takes_out(on, one.thaw_days):
@@ -165,7 +165,7 @@ def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> Iterator[Candidate]:
     planned = {one.candidate.food for one in menu_of(p, draft).picks}
     found: dict[str, Candidate] = {}
     wanted: dict[str, date] = {}
-    for one in unasked(p, max(draft.start, p.today)):
+    for one in unasked(p, draft.first(p.today)):
         if one.food not in planned and could_come(p, draft, one, role, pick.day):
             found.setdefault(one.food, one)
             wanted[one.food] = min(one.last or date.max, wanted.get(one.food, date.max))
@@ -270,7 +270,7 @@ def _ahead(p: Pantry, day: date) -> date:
     """A day of this week that lies ahead. Raises BadInput."""
     week = weekdraft.load(p)
     last = week.end
-    if not max(p.today, week.start) <= day <= last:
+    if not week.first(p.today) <= day <= last:
         raise BadInput(
             f"{dates.say(day)} is not ahead in this week: name a day up to {dates.say(last)}."
         )
