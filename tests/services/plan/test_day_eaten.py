@@ -12,13 +12,13 @@ import pytest
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.words import State
 from pantry_tui.errors import Refused
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.done import Done
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import appetite, weekdraft, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import act, places, undo, view
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 5)
 
@@ -35,10 +35,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         ):
             places.add(pantry, name, climate)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def amounts(p: Pantry) -> dict[str, str]:

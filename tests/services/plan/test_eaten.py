@@ -10,12 +10,12 @@ import pytest
 
 from pantry_tui.core.plan.appetite import FOOD_CEILING
 from pantry_tui.core.words import Group
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import portions
 from pantry_tui.services.plan.eaten import eaten_a_week, full_weeks, learned
 from pantry_tui.services.stock import act, places, undo
 from pantry_tui.services.stock import count as rounds
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -27,10 +27,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("fridge", "fridge"), ("bins", "cellar")):
             places.add(pantry, name, climate)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def test_a_drawn_amount_is_its_part_of_the_crate(p: Pantry) -> None:

@@ -10,7 +10,6 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.cli.printing import week as printed
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.output.calendar import calendar
@@ -19,6 +18,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import dishes, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import moving, places
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 CANNED = "pressure canned, pantry, 2026-08-01, minutes=75 psi=11 canner=dial pack=raw"
@@ -31,10 +31,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name in ("pantry", "fridge", "freezer", "cellar", "room"):
             places.add(pantry, name, name)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def test_what_is_found_spoilt_is_told_on_its_day_with_what_could_come(p: Pantry) -> None:

@@ -8,25 +8,14 @@ from datetime import date, timedelta
 import pytest
 
 from pantry_tui.core.words import Method
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.plan.appetite import set_people
 from pantry_tui.services.plan.one_piece import cooked_days, pieces
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock import view
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
-
-
-@pytest.fixture
-def p(larder: Pantry) -> Pantry:
-    set_people(larder, 2)
-    return larder
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def takes(p: Pantry) -> tuple[Take, ...]:
@@ -52,12 +41,15 @@ def test_it_comes_whole_on_one_day_and_its_rest_on_the_next(p: Pantry, line: str
 
 def test_no_day_lies_after_its_own_last_one_nor_after_those_of_cooked_meat(p: Pantry) -> None:
     up(p, "1 turkey, fresh, fridge, amount=16lb")
-    up(p, "1 pack beef roast, fresh, fridge, amount=16lb")
-    for take in takes(p):
+    up(p, "1 pack beef roast, fresh, fridge, amount=4lb")
+    found = takes(p)
+    assert {take.food for take in found} == {"turkeys", "beef roasts"}
+    for take in found:
         (last,) = {row.discard_after for row in view.due(p) if row.code == take.code}
         assert last is not None
         assert take.days[-1] <= min(last, take.day + timedelta(days=3))
-        assert any("cook them and freeze the meal" in said for said in take.why)
+        too_much = any("cook them and freeze the meal" in said for said in take.why)
+        assert too_much == (take.food == "turkeys")
 
 
 @pytest.mark.parametrize(
@@ -71,7 +63,9 @@ def test_no_day_lies_after_its_own_last_one_nor_after_those_of_cooked_meat(p: Pa
 )
 def test_what_may_be_parted_is_drawn_from_by_the_meal(p: Pantry, line: str) -> None:
     up(p, line)
-    assert all(take.amount for take in takes(p))
+    found = takes(p)
+    assert found
+    assert all(take.amount for take in found)
 
 
 def test_of_several_birds_a_meal_takes_whole_ones(p: Pantry) -> None:

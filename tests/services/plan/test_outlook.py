@@ -11,7 +11,6 @@ import pytest
 from pantry_tui.core.plan.appetite import FOOD_CEILING
 from pantry_tui.core.plan.pace_words import Unit, a_week
 from pantry_tui.core.words import Group
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import paces
 from pantry_tui.services.plan import week as weeks
@@ -20,6 +19,7 @@ from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.stock import act, places, view
 from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.seen import At
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -31,10 +31,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("fridge", "fridge")):
             places.add(pantry, name, climate)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def test_what_falls_due_at_once_raises_the_alarm(p: Pantry) -> None:

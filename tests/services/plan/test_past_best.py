@@ -7,14 +7,13 @@ from datetime import date, timedelta
 
 import pytest
 
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
-from pantry_tui.services.plan.appetite import set_people
 from pantry_tui.services.plan.candidates import unasked
 from pantry_tui.services.stock import places
 from pantry_tui.services.stock.pick import batch_named
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 JARS = "pint jars {food}, boiling-water canned, larder, {made}"
@@ -22,14 +21,9 @@ QUARTER = timedelta(weeks=13)
 
 
 @pytest.fixture
-def p(larder: Pantry) -> Pantry:
-    set_people(larder, 2)
-    places.add(larder, "cellar", "cellar")
-    return larder
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
+def p(p: Pantry) -> Pantry:
+    places.add(p, "cellar", "cellar")
+    return p
 
 
 def jars(p: Pantry, food: str, best: date, n: int = 10) -> str:

@@ -9,7 +9,6 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.books import rating
 from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -17,6 +16,7 @@ from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.own_yields import own_yields
 from pantry_tui.services.stock import act, places, undo
 from pantry_tui.services.stock.seen import At
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -28,10 +28,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("freezer", "freezer"), ("bins", "cellar")):
             places.add(pantry, name, climate)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def eat(p: Pantry, code: str, first: date, every: int, times: int) -> None:

@@ -20,6 +20,7 @@ from pantry_tui.services.plan.putup_next import Ask
 from pantry_tui.services.plan.substitute import read_line, set_substitutes, substitutes
 from pantry_tui.services.stock import act, places, undo
 from pantry_tui.services.stock.seen import At
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -31,10 +32,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("cold box", "fridge"), ("bins", "cellar")):
             places.add(pantry, name, climate)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def of(found: OutlookView, food: str) -> FoodAhead:

@@ -9,12 +9,12 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import appetite, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock import act, places, undo
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 CANNED = "pressure canned, pantry, 2026-08-01, minutes=75 psi=11 canner=dial pack=raw"
@@ -28,10 +28,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name in ("pantry", "fridge", "freezer", "cellar"):
             places.add(pantry, name, name)
         yield pantry
-
-
-def up(p: Pantry, text: str) -> str:
-    return putup.put_up(p, putup.read(p, text)).code
 
 
 def fill(p: Pantry) -> tuple[str, str]:

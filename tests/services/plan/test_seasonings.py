@@ -11,13 +11,13 @@ import pytest
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.plan.roles import role_said
 from pantry_tui.core.words import Group, Method, Role
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.servings import in_amount, servings
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock import places
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -29,10 +29,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("cellar", "cellar")):
             places.add(pantry, name, climate)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def takes(p: Pantry, code: str) -> list[Take]:

@@ -9,12 +9,12 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.output import paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import dishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import places
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 NONE = "No main stands that is ready without thawing"
@@ -28,10 +28,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
             places.add(pantry, name, climate)
         up(pantry, "20 1 lb packs ground beef, frozen, chest, 2026-11-01")
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def thawing(p: Pantry) -> list[date]:

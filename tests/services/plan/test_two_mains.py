@@ -6,26 +6,20 @@ from datetime import date, timedelta
 
 import pytest
 
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
-from pantry_tui.services.plan.appetite import set_people
 from pantry_tui.services.stock import places
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 CANNED = "pressure canned, larder, 2026-08-01, minutes=75 psi=11 canner=dial pack=raw"
 
 
 @pytest.fixture
-def p(larder: Pantry) -> Pantry:
-    set_people(larder, 2)
-    places.add(larder, "freezer", "freezer")
-    return larder
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
+def p(p: Pantry) -> Pantry:
+    places.add(p, "freezer", "freezer")
+    return p
 
 
 def second(p: Pantry) -> list[str]:

@@ -14,13 +14,13 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.reference.tending import load_tending
 from pantry_tui.services.batchwork import tending
-from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.output import labels, paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
 from pantry_tui.services.plan.rows import WeekView
 from pantry_tui.services.stock import act, places, undo, view
+from tests.services.plan.putting_up import up
 
 MADE = date(2026, 11, 24)
 TODAY = MADE + timedelta(days=1)
@@ -37,10 +37,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("chest", "freezer")):
             places.add(pantry, name, climate)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return put_up(p, read(p, line)).code
 
 
 def days_of(found: WeekView, code: str) -> set[date]:

@@ -7,12 +7,12 @@ from datetime import date, timedelta
 import pytest
 
 from pantry_tui.cli.printing import week as printed
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import dishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import act, places
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -20,10 +20,6 @@ TODAY = date(2026, 11, 25)
 @pytest.fixture
 def p(larder: Pantry) -> Pantry:
     return larder
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def notes(p: Pantry, part: str) -> list[str]:

@@ -9,7 +9,6 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.core.words import Group
-from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
@@ -17,6 +16,7 @@ from pantry_tui.services.plan.appetite import set_people
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.paces import paced
 from pantry_tui.services.stock import act, places
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -28,10 +28,6 @@ def p(tmp_path: Path) -> Iterator[Pantry]:
         for name, climate in (("larder", "pantry"), ("fridge", "fridge"), ("cellar", "cellar")):
             places.add(pantry, name, climate)
         yield pantry
-
-
-def up(p: Pantry, line: str) -> str:
-    return putup.put_up(p, putup.read(p, line)).code
 
 
 def whys(p: Pantry, code: str) -> list[str]:
