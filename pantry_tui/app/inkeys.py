@@ -29,6 +29,7 @@ VERBS = {
     "labels": ":paper", "calendar": ":paper", "import": ":list", "export": "backups",
     "backup": "backups", "restore": "backups", "record": "process", "tend": "jobs",
     "repack": "ready", "help": "guides", "keys": "help", "cook": ":dishes", "jobs": "jobs",
+    "week --accept": "accept",
 }  # fmt: skip
 #: What the form behind w (put right) calls what `correct` has a flag for.
 FIELDS = {

@@ -186,15 +186,26 @@ def eaten_lines(eaten: Iterable[tuple[date, str]], columns: Sequence[Column]) ->
     ]
 
 
-def under_dishes(lines: Sequence[Line], days: Sequence[OnDay]) -> list[Line]:
-    """A line with the name of a dish above what it takes."""
+def day_by_day(
+    lines: Sequence[Line], days: Sequence[OnDay], bare: Mapping[date, str]
+) -> list[Line]:
+    """A line with the name of a dish above what it takes, and one for each day on which nobody eats
+    at home, with why."""
     found: list[Line] = []
+    left = [(day, _bare_line(day, why)) for day, why in sorted(bare.items())]
     named = ("", date.min)
     for line, (day, take, _) in zip(lines, days, strict=True):
+        while left and left[0][0] < day:
+            found.append(left.pop(0)[1])
         if take.dish and (take.dish, day) != named:
             named = (take.dish, day)
             said = f"{week_day(day):<11}{take.dish}, of:"
             may = "e: all of this day is eaten. h: you eat out that day."
             found.append(heading(DishKey(*named), said, may))
         found.append(line)
-    return found
+    return [*found, *(line for _, line in left)]
+
+
+def _bare_line(day: date, why: str) -> Line:
+    word = f"{week_day(day)}: {why}. b: who sits at the table; h: you eat out, or at home again."
+    return Line(DayKey(day), ((f"{week_day(day):<11}{why}", MUTED),), word=word, whole=True)

@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+from datetime import date, timedelta
+from pathlib import Path
+
 import pytest
 from textual.pilot import Pilot
 
 from pantry_tui.app.lines import Heading
 from pantry_tui.app.main import PantryApp
-from pantry_tui.app.weeklines import FallenKey, RestKey, TakeKey, ThawKey
+from pantry_tui.app.weeklines import DayKey, DishKey, FallenKey, RestKey, TakeKey, ThawKey
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.core.log.payloads import JarsCounted, Undo
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.output.kitchen import kitchen
-from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import appetite, wishes
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.plan import wishes
 from pantry_tui.services.plan.rows import by_day
 from pantry_tui.services.stock.pick import batch_named
 from tests.app.screens import painted, table
@@ -164,3 +167,34 @@ async def test_what_is_not_sound_by_now_stands_above_the_days_and_a_key_acts_on_
         first_day = next(i for i, line in enumerate(lines) if isinstance(line.key, TakeKey))
         assert at < first_day
         assert lines[at].ref == name
+
+
+async def test_a_day_away_has_a_row_in_its_place(demo: Pantry) -> None:
+    day = demo.today + timedelta(days=2)
+    wishes.out(demo, day)
+    appetite.read_table(demo, f"away {(day + timedelta(days=1)).isoformat()}")
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        source = table(pilot).source
+        lines = source.lines(0, source.total)
+        at = [n for n, line in enumerate(lines) if isinstance(line.key, DayKey)]
+        assert [lines[n].cells[0][0] for n in at] == [
+            "Fri 27 Nov you eat out",
+            "Sat 28 Nov away: nobody at home",
+        ]
+        assert at[1] == at[0] + 1
+        before, after = lines[at[0] - 1].key, lines[at[1] + 1].key
+        assert isinstance(before, TakeKey | RestKey)
+        assert isinstance(after, TakeKey | RestKey | DishKey)
+        table(pilot).move_cursor(at[0])
+        await pilot.press("h")
+        assert day not in weeks.week(demo).bare
+
+
+async def test_an_empty_week_says_what_to_do_next(tmp_path: Path) -> None:
+    create(tmp_path / "empty.db", altitude_ft=0, people=2)
+    with open_pantry(tmp_path / "empty.db", date(2026, 11, 25)) as p:
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.press("W")
+            shown = " ".join(painted(pilot).split())
+            assert "Nothing to propose: put something up with p (put up)." in shown

@@ -20,11 +20,11 @@ from pantry_tui.app.weeklines import (
     RestKey,
     TakeKey,
     ThawKey,
+    day_by_day,
     eaten_lines,
     fallen_lines,
     take_lines,
     thaw_lines,
-    under_dishes,
 )
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
@@ -79,8 +79,9 @@ class WeekScreen(Acts, RowWords, Beside):
         first += fallen_lines(found.fallen, mine, columns, self.host.said)
         rest = self._notes(filter(None, (found.no_main, *found.later)), columns)
         head = [heading(Heading(_NOTES), _NOTES)] if rest else []
-        days = under_dishes(lines, laid)
-        return Listed([*thaw, *first, *eaten, *days, *head, *rest, *below])
+        days = day_by_day(lines, laid, found.bare)
+        none = headings(self.host.said(found.nothing), columns, 2) if found.nothing else []
+        return Listed([*none, *thaw, *first, *eaten, *days, *head, *rest, *below])
 
     def _notes(self, said: Iterable[str], columns: tuple[Column, ...]) -> list[Line]:
         return [line for one in said for line in headings(f"! {self.host.said(one)}", columns, 2)]
@@ -109,7 +110,7 @@ class WeekScreen(Acts, RowWords, Beside):
         return next((i for i, one in enumerate(lines) if isinstance(one.key, TakeKey)), 0)
 
     def _below(self, found: WeekView, columns: tuple[Column, ...]) -> Iterator[Line]:
-        for day, text in found.table_said:
+        for day, text in found.seats_said:
             yield heading(DayKey(day), f"  {text}")
         for food in found.left_out:
             yield heading(LeftOutKey(food), f"  Skipped this week: {food} (x brings it back)")

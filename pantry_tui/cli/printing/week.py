@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from operator import itemgetter
 from typing import TYPE_CHECKING
 
 from pantry_tui.cli.printing.lines import named, table
@@ -25,18 +26,18 @@ def week(view: WeekView) -> list[str]:
     lines = [f"{say(view.start)} to {say(view.end)}, for {people}, {state}"]
     lines += [clean(f"Eaten on {say(day)}: {what}.") for day, what in view.eaten]
     lines += map(clean, (*view.urgent, *(one.told for one in view.fallen)))
-    rows = [_row(one) for one in by_day(view.take) if one.day >= view.first]
+    rows = [(one.day, _row(one)) for one in by_day(view.take) if one.day >= view.first]
+    rows += [(day, (say(day), "", why, *[""] * 5)) for day, why in view.bare.items()]
     if rows:
         heads = ("day", "code", "food", "count", "place", "servings", "thaw from", "dish")
-        lines += table(heads, rows)
-    else:
-        lines.append(_no_menu(view))
+        lines += table(heads, [row for _, row in sorted(rows, key=itemgetter(0))])
+    lines += [view.nothing] if view.nothing else []
     lines += _listed("Open beside the meals", view.beside)
     lines += _listed("If you want more, these next", view.more)
     lines += _listed("Better kept, to last until more comes", view.kept)
     lines += [clean(view.no_main)] if view.no_main else []
     notes = view.notes[len(view.urgent) :]
-    lines += [clean(one) for one in (*notes, *(text for _, text in view.table_said))]
+    lines += [clean(one) for one in (*notes, *(text for _, text in view.seats_said))]
     if view.left_out:
         lines.append(clean(f"Skipped this week: {', '.join(view.left_out)}."))
     lines += list(named("Needs care, or has no published figure", view.waiting))
@@ -68,16 +69,6 @@ def _held(take: Take) -> str:
         return "open"
     some = kitchen_count(take.servings)
     return "one serving" if some == "1" else f"{some} servings"
-
-
-def _no_menu(view: WeekView) -> str:
-    if view.accepted:
-        return "Nothing is left to eat of this week's plan."
-    if view.stocked:
-        return "Nothing in store asks to be eaten this week."
-    if view.waiting:
-        return "Nothing is ready to be eaten yet: see below what needs care."
-    return "Nothing to propose: put something up with `pantry-tui putup`."
 
 
 def cooked(found: Sequence[Cooked]) -> list[str]:

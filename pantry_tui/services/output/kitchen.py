@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Sequence
 from datetime import date
-from itertools import groupby
 
 from pantry_tui.core import dates
 from pantry_tui.core.safety.caution import CAUTION
@@ -22,17 +22,20 @@ def kitchen(p: Pantry) -> Sheet:
     taken = sorted((*view.to_come, *view.beside), key=lambda one: (one.day, one.dish, one.role))
     once = {take.containers for take in view.beside}  # of these nobody counts the days
     laid = [one for one in by_day(taken) if not (one.rest and one.take.containers in once)]
-    days = {day: list(some) for day, some in groupby(laid, key=lambda one: one.day)}
-    rows = [_rest(one.take) if one.rest else _eaten(one.take) for one in laid]
-    parts = tuple(
-        (_day(day, [one.take for one in some], view), len(some)) for day, some in days.items()
-    )
+    takes: dict[date, list[Take]] = defaultdict(list)
+    rows: dict[date, list[tuple[str, ...]]] = {
+        day: [("", "", why, "", "", "")] for day, why in view.bare.items()
+    }
+    for one in laid:
+        takes[one.day].append(one.take)
+        rows.setdefault(one.day, []).append(_rest(one.take) if one.rest else _eaten(one.take))
+    days = sorted(rows)
     title = f"This week, {dates.say(view.start)} to {dates.say(view.end)}"
     standing = dict.fromkeys(f"{take.code}: {one}" for take in taken for one in take.standing)
     return Sheet(
         title,
         ("", "code", "food", "how much", "where", "thaw from"),
-        tuple(rows),
+        tuple(row for day in days for row in rows[day]),
         (
             *(one.told for one in view.fallen),
             *filter(None, (view.no_main,)),
@@ -40,7 +43,7 @@ def kitchen(p: Pantry) -> Sheet:
             *standing,
             CAUTION,
         ),
-        parts,
+        tuple((_day(day, takes[day], view), len(rows[day])) for day in days),
         (_fetch(taken),),
     )
 
@@ -49,7 +52,8 @@ def _day(day: date, takes: Sequence[Take], view: WeekView) -> str:
     """ "Wed 25 Nov 2026: chicken soup", with who is at table where that is otherwise than usual."""
     dishes = ", ".join(dict.fromkeys(clean(take.dish) for take in takes if take.dish))
     name = f"{dates.say(day)}: "  # it stands before all that is said of the day
-    table = ", ".join(clean(said).removeprefix(name) for one, said in view.table if one == day)
+    told = () if day in view.bare else view.table
+    table = ", ".join(clean(said).removeprefix(name) for one, said in told if one == day)
     said = "; ".join(filter(None, (dishes, table)))
     return f"{dates.say(day)}: {said}" if said else dates.say(day)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
@@ -16,6 +16,7 @@ from pantry_tui.services.done import Done
 from pantry_tui.services.household import said_of
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan.eaten import learned
+from pantry_tui.services.plan.weekdraft import load, planned_for_others
 
 #: Days that may be marked at once.
 LONGEST = 120
@@ -74,7 +75,7 @@ def _refuse_general(p: Pantry, typed: str, name: str) -> None:
 def set_people(p: Pantry, people: int) -> Done:
     """How many usually eat from the store. Raises BadInput."""
     p.book(said_of(people=people))
-    return Done(f"Planning for {people}.")
+    return Done(f"Planning for {people}.", _accept_again(p))
 
 
 @booked
@@ -98,7 +99,20 @@ def set_table(p: Pantry, people: int | None, first: date, last: date | None = No
         raise BadInput("At the table are 0 to 100 people.")
     days = tuple(first + timedelta(days=n) for n in range((end - first).days + 1))
     p.book(said.Table(days, people))
-    return Done(f"{said_days(first, end)}: {_sit(people, appetite(p).people)}.")
+    told = f"{said_days(first, end)}: {_sit(people, appetite(p).people)}."
+    return Done(told, _accept_again(p, days))
+
+
+def _accept_again(p: Pantry, days: Collection[date] | None = None) -> tuple[str, ...]:
+    """What to do where an accepted week is planned for others on one of those days, without `days`
+    on any."""
+    changed = planned_for_others(p, load(p), appetite(p))
+    if not any(days is None or day in days for day, _ in changed):
+        return ()
+    return (
+        "The accepted week is planned for others: accept it again (`week --accept`) to rework the "
+        "days to come.",
+    )
 
 
 def _sit(people: int | None, usual: int) -> str:

@@ -60,6 +60,11 @@ def eaten(p: Pantry, day: date) -> Done:
     draft = weekdraft.load(p)
     if draft.plan is None:
         raise Refused("No week is accepted yet: accept it first.")
+    if not appetite(p).sit(day):
+        raise Refused(
+            f"Nobody is at home on {dates.say(day)}: say who eats then (`household usual "
+            f"{day.isoformat()}`) before you mark it eaten."
+        )
     todo = [entry for entry in draft.plan if day in days_ahead(p, entry)]
     gone_off = {one.id: _why_unfit(p, one) for entry in todo for one in _unfit(p, entry)}
     todo = [entry for entry in todo if left_of(p, entry)]

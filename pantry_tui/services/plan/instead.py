@@ -17,7 +17,7 @@ from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_risk import names_of
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.rows import Fallen, Instead
-from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, fit_on
+from pantry_tui.services.plan.weekdraft import WeekDraft, days_at_home, fit_on
 from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.stands import of
 
@@ -64,7 +64,9 @@ def fallen(
     """By day, what of the accepted week is not fit on its day, or in doubt; with each the next of
     `coming` that could take its place, or that there is none."""
     first = draft.first(p.today)
-    ahead = [(entry, [day for day in days_ahead(p, entry) if day >= first]) for entry in entries]
+    eats = appetite(p)
+    lies = ((entry, days_at_home(p, eats, entry)) for entry in entries)
+    ahead = [(entry, [day for day in days if day >= first]) for entry, days in lies]
     taken = {id_ for entry, _ in ahead for id_ in entry.containers}
     # What the household put there itself it knows of.
     asked = {id_ for entry, _ in ahead if entry.why == Why.KEPT for id_ in entry.containers}

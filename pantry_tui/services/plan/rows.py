@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass, replace
+from pantry_tui.core.plan.appetite import at_table
 from pantry_tui.services.stock.rows import DueRow
 
 EAT_OUT = "you eat out."
+#: What is said of a day on which nobody eats at home, and in a row of its own.
+_BARE = {f"{at_table(0)}.": f"away: {at_table(0)}", EAT_OUT: EAT_OUT.rstrip(".")}
 #: How much of it is taken on a day after it was opened.
 REST = "rest"
 
@@ -144,6 +147,30 @@ class WeekView:
         return self.notes[len(self.urgent) :]
 
     @property
+    def bare(self) -> Mapping[date, str]:
+        """Its days to come on which nobody eats at home, each with why: they have a row each."""
+        bare = ((day, _BARE.get(_but_day(day, said), "")) for day, said in self.table)
+        return {day: why for day, why in bare if why and day >= self.first}
+
+    @property
+    def seats_said(self) -> list[tuple[date, str]]:
+        """`table_said` of the days on which somebody does."""
+        return spans([one for one in self.table if _but_day(*one) not in _BARE])
+
+    @property
+    def nothing(self) -> str:
+        """Why nothing is in it, and what to do then; "" where something is."""
+        if self.to_come:
+            return ""
+        if self.accepted:
+            return "Nothing is left to eat of this week's plan."
+        if self.stocked:
+            return "Nothing in store asks to be eaten this week."
+        if self.waiting:
+            return "Nothing is ready to be eaten yet: see below what needs care."
+        return "Nothing to propose: put something up with `pantry-tui putup`."
+
+    @property
     def table_said(self) -> list[tuple[date, str]]:
         """`table`, with days that follow on each other and say the same in one sentence."""
         return spans(self.table)
@@ -155,12 +182,16 @@ def spans(days: Sequence[tuple[date, str]]) -> list[tuple[date, str]]:
     at home.". With each its first day; what is said of eating out stays day by day."""
     found: list[tuple[date, date, str]] = []
     for day, text in days:
-        said = text.removeprefix(f"{dates.say(day)}: ")
+        said = _but_day(day, text)
         if found and found[-1][1:] == (day - timedelta(days=1), said) and said != EAT_OUT:
             found[-1] = found[-1][0], day, said
         else:
             found.append((day, day, said))
     return [(first, f"{_from_to(first, last)}: {said}") for first, last, said in found]
+
+
+def _but_day(day: date, text: str) -> str:
+    return text.removeprefix(f"{dates.say(day)}: ")
 
 
 def _from_to(first: date, last: date) -> str:

@@ -18,7 +18,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.instead import soonest
-from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, fit_on
+from pantry_tui.services.plan.weekdraft import WeekDraft, days_at_home, fit_on
 
 
 class _Main(NamedTuple):
@@ -70,7 +70,7 @@ def _main(p: Pantry, entry: Entry, left: Sequence[Container], first: date) -> It
     batch = p.stock.batches[left[0].batch]
     food = batch.food
     role = role_at_table(p, food.name, food.group, batch.method, drawn=left[0].bulk)
-    days = tuple(day for day in days_ahead(p, entry) if day >= first)
+    days = tuple(day for day in days_at_home(p, appetite(p), entry) if day >= first)
     if role is Role.MAIN and days:
         yield _Main(entry, left[0], food.name, days, entry.servings / len(entry.days))
 

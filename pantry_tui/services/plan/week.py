@@ -25,7 +25,7 @@ from pantry_tui.services.plan.dishes import dishes
 from pantry_tui.services.plan.needs import needs
 from pantry_tui.services.plan.rows import WeekView
 from pantry_tui.services.plan.servings import portion
-from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead
+from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, days_at_home
 from pantry_tui.services.plan.weekview import view
 
 #: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
@@ -127,7 +127,8 @@ def _for_now(p: Pantry, draft: WeekDraft) -> WeekDraft:
 
 def _rework(p: Pantry, draft: WeekDraft) -> Done:
     """What is eaten, and what is for today, stays; the days after it are planned anew."""
-    ahead = [(entry, days_ahead(p, entry)) for entry in draft.plan or ()]
+    eats = appetite(p)
+    ahead = [(entry, days_at_home(p, eats, entry)) for entry in draft.plan or ()]
     today = [entry for entry, days in ahead if days and days[0] <= p.today <= days[-1]]
     pins = tuple((id_, p.today) for entry in today for id_ in entry.containers)
     free = replace(draft.with_wishes(pins=pins), plan=None)

@@ -5,12 +5,14 @@ Nothing in it is booked. It holds for seven days from its first; then a new week
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import Any
 
 from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.log.payloads import DishDay, Entry, Pin, Planned
 from pantry_tui.core.model import Container
+from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.menu import Wishes
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.stands import of
@@ -85,10 +87,25 @@ def days_ahead(p: Pantry, entry: Entry) -> tuple[date, ...]:
     return tuple(day for day in entry.days if day not in eaten)
 
 
-def left_of(p: Pantry, entry: Entry) -> list[Container]:
-    """Its containers that are still here and fit to eat on its next day."""
+def days_at_home(p: Pantry, eats: Appetite, entry: Entry) -> tuple[date, ...]:
+    """Of these the ones on which somebody eats at home, by what is said of them now."""
+    return tuple(day for day in days_ahead(p, entry) if eats.sit(day) > 0)
+
+
+def planned_for_others(p: Pantry, draft: WeekDraft, eats: Appetite) -> list[tuple[date, int]]:
+    """The days to come of an accepted week on which others are to sit at the table than it is
+    planned for, each with how many these are."""
+    if draft.plan is None:
+        return []
+    days = zip(days_from(draft.start), draft.heads, strict=False)
+    return [(day, heads) for day, heads in days if day >= p.today and eats.sit(day) != heads]
+
+
+def left_of(p: Pantry, entry: Entry, days: Sequence[date] | None = None) -> list[Container]:
+    """Its containers that are still here and fit to eat on the first of `days`: without, on its
+    next day."""
     found = (p.stock.containers.get(id_) for id_ in entry.containers)
-    day = next(iter(days_ahead(p, entry)), p.today)
+    day = next(iter(days_ahead(p, entry) if days is None else days), p.today)
     return [c for c in found if c is not None and c.here and fit_on(p, c, day)]
 
 

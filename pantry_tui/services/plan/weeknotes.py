@@ -9,7 +9,7 @@ from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.log.payloads import Entry
-from pantry_tui.core.plan.appetite import at_table, days_from
+from pantry_tui.core.plan.appetite import at_table
 from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.roles import BESIDE
@@ -19,7 +19,12 @@ from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.dried import is_pulse
 from pantry_tui.services.plan.rows import Take, spans
-from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.plan.weekdraft import (
+    WeekDraft,
+    days_ahead,
+    days_at_home,
+    planned_for_others,
+)
 from pantry_tui.services.stock.stands import stands
 
 #: So many foods are named.
@@ -73,10 +78,11 @@ def not_booked(p: Pantry, today: date) -> Iterator[str]:
 def days_gone(p: Pantry, draft: WeekDraft) -> Iterator[str]:
     """Which days of the accepted week are gone and were not marked eaten, and what of them stands
     there still."""
+    eats = appetite(p)
     days: set[date] = set()
     named: dict[str, None] = {}
     for entry in draft.plan or ():
-        gone = [day for day in _not_eaten(p, entry) if day < p.today]
+        gone = [day for day in days_at_home(p, eats, entry) if day < p.today]
         foods = list(_standing(p, entry)) if gone else []
         if foods:
             days |= set(gone)
@@ -88,11 +94,6 @@ def days_gone(p: Pantry, draft: WeekDraft) -> Iterator[str]:
             f"{said}: {_some(list(named))}. Mark what was eaten, day by day; the rest stands, and "
             "is planned anew when you accept the week again."
         )
-
-
-def _not_eaten(p: Pantry, entry: Entry) -> Iterator[date]:
-    eaten = {day for day, group in entry.booked if p.stands(group)}
-    return (day for day in entry.days if day not in eaten)
 
 
 def _some(foods: Sequence[str]) -> str:
@@ -120,16 +121,19 @@ def _standing(p: Pantry, entry: Entry) -> Iterator[str]:
 def told_later(p: Pantry, draft: WeekDraft) -> Iterator[str]:
     """That other people are to sit at the table than those an accepted week is planned for."""
     eats = appetite(p)
-    days = zip(days_from(draft.start), draft.heads, strict=False)
-    changed = [(day, planned) for day, planned in days if day >= p.today]
     texts = [
         (day, f"{dates.say(day)}: {at_table(eats.sit(day))}, and planned for {planned}.")
-        for day, planned in changed
-        if eats.sit(day) != planned
+        for day, planned in planned_for_others(p, draft, eats)
     ]
-    if draft.plan is not None and texts:
-        said = "; ".join(text.rstrip(".") for _, text in spans(texts))
-        yield f"{said}. Accept the week again (`week --accept`) to rework the days to come."
+    if not texts:
+        return
+    said = "; ".join(text.rstrip(".") for _, text in spans(texts))
+    lies: dict[str, None] = {}
+    for entry in draft.plan or ():
+        if any(day >= p.today for day in days_ahead(p, entry)) and not days_at_home(p, eats, entry):
+            lies |= dict.fromkeys(_standing(p, entry))
+    on_none = f" No day has {_some(list(lies))} now." if lies else ""
+    yield f"{said}.{on_none} Accept the week again (`week --accept`) to rework the days to come."
 
 
 def no_day_until_seen_to(p: Pantry, draft: WeekDraft) -> Iterator[str]:

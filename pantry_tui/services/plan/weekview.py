@@ -26,7 +26,7 @@ from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.two_mains import second_mains
-from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, fit_on, left_of
+from pantry_tui.services.plan.weekdraft import WeekDraft, days_at_home, fit_on, left_of
 from pantry_tui.services.plan.weeknotes import (
     days_gone,
     no_day_until_seen_to,
@@ -52,7 +52,13 @@ def view(
     menu: Menu | None,
 ) -> WeekView:
     """`menu` is what a plan of this day takes, and what comes after it."""
-    here = [(entry, left) for entry in entries if (left := left_of(p, entry))]
+    eats = appetite(p)
+    at_home = {entry: days_at_home(p, eats, entry) for entry in entries}
+    here = [
+        (entry, left)
+        for entry, days in at_home.items()
+        if days and (left := left_of(p, entry, days))
+    ]
     second = second_mains(p, draft, here)
     takes = []
     so_far: dict[str, float] = defaultdict(float)
@@ -65,7 +71,7 @@ def view(
     aside = tuple(take for take, aside in takes if aside)
     first = draft.first(p.today)
     planned = {id_ for entry in entries for id_ in entry.containers}
-    lies = {entry: [day for day in days_ahead(p, entry) if day >= first] for entry in entries}
+    lies = {entry: [day for day in days if day >= first] for entry, days in at_home.items()}
     in_time = {id_: days[0] for entry, days in lies.items() if days for id_ in entry.containers}
     open_aside = {id_ for entry, _ in here if beside(p, entry) for id_ in entry.containers}
     risks = list(at_risk(p, draft, in_time, open_aside))
@@ -95,7 +101,7 @@ def view(
             *_dropped(p, draft),
             *(said for last, said in risks if last > p.today),
             *take_out_ahead(p, draft, planned),
-            *mains_last(appetite(p), found.mains, first),
+            *mains_last(eats, found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
             *no_day_until_seen_to(p, draft),
@@ -216,7 +222,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float, sec
     batch = p.stock.batches[first.batch]
     part, judged = _part(p, entry, left), p.judge(first)
     why = tuple(filter(None, (*reasons(p, entry, left, part, judged, so_far), second)))
-    ahead = days_ahead(p, entry)
+    ahead = days_at_home(p, appetite(p), entry)
     # What is taken out, or was for a day that is gone, is not to be thawed for it.
     frozen = any(p.stock.places[one.place].climate is Climate.FREEZER for one in left)
     return Take(

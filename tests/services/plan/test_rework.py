@@ -9,6 +9,9 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.cli.printing import week as printed
+from pantry_tui.errors import Refused
+from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import appetite, wishes
 from pantry_tui.services.plan import week as weeks
@@ -72,6 +75,66 @@ def test_days_away_told_later_are_said_once_and_reworked(p: Pantry) -> None:
     assert said.startswith("Fri 27 Nov 2026 to Sun 29 Nov 2026: nobody at home, and planned for 2.")
     weeks.accept(p)
     assert not on(p, FRIDAY)
+
+
+def test_who_says_away_of_an_accepted_week_hears_that_it_is_accepted_again(p: Pantry) -> None:
+    fill(p)
+    away, other = "away friday to sunday", "away 20 dec to 22 dec"
+    assert not appetite.read_table(p, away).warnings, "nothing is accepted yet"
+    appetite.read_table(p, "usual friday to sunday")
+    weeks.accept(p)
+    assert not appetite.read_table(p, other).warnings, "it is another week"
+    (said,) = appetite.read_table(p, away).warnings
+    assert "`week --accept`" in said
+    assert appetite.set_people(p, 3).warnings == (said,)
+    appetite.set_people(p, 2)
+    assert not appetite.read_table(p, "usual friday to sunday").warnings, "as it was planned"
+
+
+def test_on_a_day_on_which_nobody_is_at_home_nothing_lies_and_what_lay_there_is_named(
+    p: Pantry,
+) -> None:
+    fill(p)
+    weeks.accept(p)
+    only = {
+        (take.code, take.food)
+        for take in on(p, FRIDAY)
+        if take.days == (FRIDAY,) and not any(take.code == one.code for one in on(p, TODAY))
+    }
+    assert on(p, FRIDAY)
+    appetite.read_table(p, "away friday to 1 dec")
+    found = weeks.week(p)
+    assert not [take for take in found.take if max(take.days) >= FRIDAY]
+    assert found.bare == {FRIDAY + timedelta(days=n): "away: nobody at home" for n in range(5)}
+    (said,) = [one for one in found.notes if "planned for" in one]
+    assert "No day has " in said
+    assert all(f"{code} {food}" in said for code, food in only)
+    with pytest.raises(Refused, match="household usual 2026-11-27"):
+        weeks.eaten(p, FRIDAY)
+    p.today = FRIDAY + timedelta(days=1)
+    assert not any("Fri 27 Nov 2026: not marked" in one for one in weeks.week(p).notes)
+
+
+def test_a_day_of_eating_out_is_in_its_place_and_no_sentence_below(p: Pantry) -> None:
+    fill(p)
+    wishes.out(p, FRIDAY)
+    appetite.read_table(p, "8 on sunday")
+    found = weeks.week(p)
+    assert found.bare == {FRIDAY: "you eat out"}
+    assert [day for day, _ in found.seats_said] == [FRIDAY + timedelta(days=2)]
+    lines = printed.week(found)
+    (at,) = [n for n, line in enumerate(lines) if "you eat out" in line]
+    assert lines[at].split() == ["Fri", "27", "Nov", "2026", "you", "eat", "out"]
+    assert "Thu 26 Nov" in lines[at - 1]
+    assert "Sat 28 Nov" in lines[at + 1]
+    paper = kitchen(p)
+    (row,) = [n for n, cells in enumerate(paper.rows) if "you eat out" in cells]
+    above = 0
+    for title, many in paper.parts:
+        if above == row:
+            assert (title, many) == ("Fri 27 Nov 2026", 1)
+        above += many
+    assert above == len(paper.rows)
 
 
 def test_what_is_eaten_stays_eaten_when_the_rest_is_reworked(p: Pantry) -> None:
