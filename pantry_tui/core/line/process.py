@@ -119,11 +119,24 @@ def _flag(line: Line, i: int) -> Found:
     if found is None or found[1] not in _SOUR_KEYS:
         return found
     stop, key, value = found
-    while line.word(stop) in _SOUR and line.tokens[stop].part == line.tokens[i].part:
-        value, stop = f"{value} {line.tokens[stop].said}", stop + 1
+    while width := _more_of_sour(line, stop, line.tokens[i].part):
+        value = " ".join([value, *(token.said for token in line.tokens[stop : stop + width])])
+        stop += width
     for more in (("added",), ("each",), ("per", "jar"), ("per", "quart"), ("per", "pint")):
         stop += line.says(stop, *more)
     return stop, key, value
+
+
+def _more_of_sour(line: Line, i: int, part: int) -> int:
+    """How many words more of that part say what sours a jar: its name, or how many spoons of it
+    ("acid=lemon 1 1/2 tbsp")."""
+    numbers = 0
+    while (token := line.at(i + numbers)) is not None and token.part == part:
+        if token.kind is not Kind.NUMBER:
+            spoons = numbers and line.word(i + numbers) in _SPOONS
+            return numbers + 1 if spoons else int(not numbers and line.word(i) in _SOUR)
+        numbers += 1
+    return 0
 
 
 def _pair(line: Line, i: int) -> Found:

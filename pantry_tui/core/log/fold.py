@@ -18,7 +18,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.ahead import Clocks
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold_place import fold_place
-from pantry_tui.core.log.in_turn import follows, ordered
+from pantry_tui.core.log.in_turn import follows, opening, ordered, stands
 from pantry_tui.core.log.moments import some_time, when
 from pantry_tui.core.log.returned import found_at, seen_on, seen_on_found
 from pantry_tui.core.log.timing import Process
@@ -85,6 +85,7 @@ class _Batch:
         self.first: dict[str, tuple[Event, State, str]] = {}
         self.containers: dict[str, Container] = {}
         self.turns: dict[str, list[Turn]] = defaultdict(list)
+        self.drawn: dict[str, list[Turn]] = defaultdict(list)  # each draw of a shut vessel opens
         self.draws: dict[str, list[Draw]] = defaultdict(list)
         self.left: dict[str, When] = {}
         self.came: dict[tuple[str, State, str], Turn] = {}
@@ -186,13 +187,11 @@ class _Batch:
 
     def _open(self, id_: str, event: Event) -> None:
         """The first draw opens it; what is in progress goes on being so."""
-        then = self.clocks.when(event)
-        mine = [one for one in self.turns[id_] if one.state is not None]
-        if any(one.state is State.OPEN and one.when.last <= then.first for one in mine):
-            return
-        state = mine[-1].state if mine else self.first[id_][1]
-        if state is not State.IN_PROGRESS:
-            self._add(id_, event, Turn(then, event.id, None, State.OPEN))
+        mine = [one.state for one in self.turns[id_] if one.state is not None]
+        if (mine[-1] if mine else self.first[id_][1]) is not State.IN_PROGRESS:
+            turn = Turn(self.clocks.when(event), event.id, None, State.OPEN)
+            known = event.at is not None
+            self.drawn[id_].append(turn if known else follows(self.turns[id_], turn))
             self._change(id_, reserved="")
 
     def _seen(self, id_: str, event: Event, words: str, verdict: Verdict) -> None:
@@ -301,11 +300,11 @@ class _Batch:
         event, state, place = self.first[id_]
         first = self._came(event, state, place)
         turns: tuple[Turn, ...] = (first,)
-        if id_ in self.turns:
-            later = ordered(self.turns[id_])
+        if id_ in self.turns or id_ in self.drawn:
+            later = ordered([*self.turns[id_], *opening(self.drawn[id_], self.turns[id_])])
             turns = weighed((first, *later), self.batch.size, one.first, self.draws[id_])
             state = next(turn.state for turn in reversed(turns) if turn.state is not None)
-            place = next(turn.place for turn in reversed(turns) if turn.place is not None)
+            place = stands([first, *self.turns[id_]])
         return replace(one, state=State.GONE if one.fate else state, place=place, turns=turns)
 
     def _came(self, event: Event, state: State, place: str) -> Turn:

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Sequence
 
 from pantry_tui.core.log.ahead import SLIGHT
 from pantry_tui.core.model import Turn
+from pantry_tui.core.words import State
 
 
 def follows(before: Sequence[Turn], new: Turn) -> Turn:
@@ -34,3 +35,24 @@ def ordered(turns: Iterable[Turn]) -> list[Turn]:
         keys[turn.event] = key
         found.append((key, turn))
     return [turn for _, turn in sorted(found, key=lambda one: one[0])]
+
+
+def opening(drawn: Sequence[Turn], turns: Sequence[Turn]) -> list[Turn]:
+    """Of the draws from a shut vessel those that may have been the first, where it was not said to
+    have been opened by then: nobody draws from what is shut, so of two hours that nobody knows
+    the opening was the earlier."""
+    said = [one.when.first for one in turns if one.state is State.OPEN]
+    found: list[Turn] = []
+    for one in sorted(drawn, key=lambda draw: (draw.when.last, draw.when.first)):
+        opened = any(first <= one.when.last for first in said)
+        if not opened and all(one.when.first < other.when.last for other in found):
+            found.append(one)
+    return found
+
+
+def stands(turns: Sequence[Turn]) -> str:
+    """Where it stands after these turns, as they were booked, the first of them in a place: of
+    those that may have come last, by hours that nobody knows, where it was said to be at last."""
+    placed = [(turn.when, turn.place) for turn in turns if turn.place is not None]
+    latest = max(when.first for when, _ in placed)
+    return [place for when, place in placed if when.last >= latest][-1]

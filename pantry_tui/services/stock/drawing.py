@@ -17,14 +17,14 @@ from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.lidcode import normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.fold import EMPTY
-from pantry_tui.core.model import DAY_MIN, Container
+from pantry_tui.core.model import Container
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.moving import cold_place
 from pantry_tui.services.stock.pick import containers_named, name_of
-from pantry_tui.services.stock.seen import At, first_minute, when
+from pantry_tui.services.stock.seen import At, last_minute, when
 from pantry_tui.services.stock.telling import remaining, say_of
 
 _SHARES = {
@@ -239,7 +239,7 @@ def went_on(p: Pantry, container: Container, at: At | None) -> bool:
     """Whether it is known to have been moved after that moment."""
     if at is None:
         return False
-    last = first_minute(p, at) + (DAY_MIN - 1 if at.minute is None else 0)
+    last = last_minute(p, at)
     return any(turn.place is not None and turn.when.first > last for turn in container.turns[1:])
 
 

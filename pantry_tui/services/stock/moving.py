@@ -6,11 +6,13 @@ from collections.abc import Sequence
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.harm import is_wet_pack
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.in_turn import stands
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
 from pantry_tui.core.safety.caution import CAUTION
@@ -20,7 +22,7 @@ from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.room import overfull
-from pantry_tui.services.stock.seen import At, first_minute, still, when
+from pantry_tui.services.stock.seen import At, first_minute, last_minute, still, when
 from pantry_tui.services.stock.telling import names, say_of
 
 #: Kept by being dry, by sugar or by spirit.
@@ -44,22 +46,22 @@ def move(
     stand there, and judged: the warning says what became of it."""
     still(p, ref, saw)
     to = p.find_place(place)
-    _refuse_if_there(p, ref, to)
+    _refuse_if_there(p, ref, to, at)
+
+    def elsewhere(c: Container) -> bool:
+        return _as_it_was(p, c, at).place != to.id
+
     if "/" in ref:
         taken = containers_named(p, ref)
     else:
-        here = [
-            c
-            for c in p.containers_of(p.stock.batches[containers_named(p, ref)[0].batch])
-            if c.here and c.place != to.id
-        ]
-        taken = containers_named(
-            p, ref, count or max(1, len(here)), lambda c: c.place != to.id, "be moved there"
-        )
+        mine = p.containers_of(p.stock.batches[containers_named(p, ref)[0].batch])
+        many = count or max(1, sum(c.here and elsewhere(c) for c in mine))
+        taken = containers_named(p, ref, many, elsewhere, "be moved there")
     batch = p.stock.batches[taken[0].batch]
     warnings: list[str] = []
     ids = [c.id for c in taken]
-    states = {_state_there(p, c, to) for c in taken}
+    was = [_as_it_was(p, c, at) for c in taken]
+    states = {_state_there(p, c, to) for c in was}
     if len(states) > 1:
         raise Refused("They are in different states: move them one at a time, like 7C/3.")
     state = states.pop()
@@ -75,24 +77,26 @@ def move(
     from pantry_tui.services.batchwork.tending import beside  # only where something moves
 
     warnings += beside(p, batch, to.id)
-    p.book(said.Move(batch.id, tuple(ids), to.id, _turned(taken, state)), **when(at))
-    path = p.place_paths()[to.id]
-    fresh = state is State.THAWED and any(c.state is not State.THAWED for c in taken)
-    thawed = _thaws(p, p.stock.containers[taken[0].id]) if fresh else ""
+    p.book(said.Move(batch.id, tuple(ids), to.id, _turned(was, state)), **when(at))
+    path, after = p.place_paths()[to.id], p.stock.containers[taken[0].id]
+    fresh = state is State.THAWED and any(c.state is not State.THAWED for c in was)
+    thawed = _thaws(p, after) if fresh else ""
+    # What was moved on since, as it was booked before, stands there and not here.
+    on = "" if after.place == to.id else f" It stands in {p.where(after)} since."
     warnings += filter(None, (overfull(p, to.id),))
     return Done(
-        f"Moved {say_of(p, taken)} to {path}.{thawed}",
+        f"Moved {say_of(p, taken)} to {path}.{thawed}{on}",
         tuple(dict.fromkeys(warnings)),
         names(p, taken),
     )
 
 
-def _refuse_if_there(p: Pantry, ref: str, to: Place) -> None:
-    """Raises Refused where all that is meant stands there already."""
+def _refuse_if_there(p: Pantry, ref: str, to: Place, at: At | None) -> None:
+    """Raises Refused where all that is meant stands, or stood then, there already."""
     first = containers_named(p, ref)[0]
     batch = p.stock.batches[first.batch]
     meant = [first] if "/" in ref else [c for c in p.containers_of(batch) if c.here]
-    if all(c.place == to.id for c in meant):
+    if all(_as_it_was(p, c, at).place == to.id for c in meant):
         raise Refused(f"{say_of(p, meant)} stands in {p.place_paths()[to.id]} already.")
 
 
@@ -170,9 +174,21 @@ def _frozen_as_it_is(
     )
 
 
-def _turned(taken: Sequence[Container], state: State) -> State | None:
-    """The state that a move gives, None where it gives none."""
-    return state if any(c.state is not state for c in taken) else None
+def _turned(was: Sequence[Container], state: State) -> State | None:
+    """The state that a move gives to what was as it was, None where it gives none."""
+    return state if any(c.state is not state for c in was) else None
+
+
+def _as_it_was(p: Pantry, container: Container, at: At | None) -> Container:
+    """Where it stood and in which state at that moment, which may lie before what is booked."""
+    if at is None:
+        return container
+    last = last_minute(p, at)
+    was = [turn for turn in container.turns if turn.when.first <= last] or container.turns[:1]
+    if len(was) == len(container.turns):
+        return container
+    state = next(turn.state for turn in reversed(was) if turn.state is not None)
+    return replace(container, place=stands(was), state=state)
 
 
 def _thawed_fast(container: Container) -> bool:

@@ -43,12 +43,16 @@ def first_minute(p: Pantry, at: At) -> int:
     return at.day.toordinal() * DAY_MIN + (at.minute or 0) - zone
 
 
+def last_minute(p: Pantry, at: At) -> int:
+    """The last minute that it may have been."""
+    return first_minute(p, at) + (DAY_MIN - 1 if at.minute is None else 0)
+
+
 def told_moment(p: Pantry, at: At | None) -> When | None:
     """The last minute that it may have been, where that is before now; None where it is now."""
     if at is None:
         return None
-    now = p.clock.now
-    last = first_minute(p, at) + (DAY_MIN - 1 if at.minute is None else 0)
+    now, last = p.clock.now, last_minute(p, at)
     return When(last, last, at.day, now.zone) if last < now.last else None
 
 

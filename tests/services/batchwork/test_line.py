@@ -331,6 +331,15 @@ def test_a_value_of_two_words_needs_no_quotes() -> None:
     assert dict(found.process) == {"acid": "lemon"}
 
 
+@pytest.mark.parametrize(
+    "acid", ["lemon 1 tbsp", "lemon juice 1 1/2 tbsp", "citric acid 1/2 tsp", "1 tbsp lemon juice"]
+)
+def test_how_much_of_it_sours_a_jar_belongs_to_it_wherever_it_is_said(acid: str) -> None:
+    found = read(f"5 pint jars tomatoes, acid={acid} each, north wall, minutes=50")
+    assert dict(found.process) == {"acid": acid, "minutes": "50"}
+    assert (found.count, found.size, found.unread) == (5, "pint", ())
+
+
 def test_the_example_of_a_question_is_understood() -> None:
     """ "Last week" gives a day as an example, with its weekday, and "unknown": both are read."""
     [ask] = [one for one in read("4 jars plum jam, last week").asks if one.about == "made"]
