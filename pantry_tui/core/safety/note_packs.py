@@ -143,10 +143,8 @@ def of_packs(
     minutes: int | None,
     degrees: Sequence[float],
 ) -> Iterator[Found]:
-    """What a clause says against it. `tin`: its pack is one; `minutes`: the longest time it
-    names; `degrees`: every temperature, in °F."""
-    if method not in PACKED:
-        return
+    """What a clause says against it, kept by a method that is `PACKED`. `tin`: its pack is one;
+    `minutes`: the longest time it names; `degrees`: every temperature, in °F."""
     seen = re.sub(PURPOSE, " ", clause)
     if says(_RECALL, seen):
         # US FDA and USDA FSIS, recalls: what is called back is not eaten.
@@ -158,6 +156,8 @@ def of_packs(
 
 
 def _perishes(food: FoodFacts) -> bool:
+    """Whether a smell or a colour says that it went off. Sprouts, cut crops and what lies in oil
+    smell and are green by themselves, so they are none of these."""
     return food.group in ANIMAL or bool(food.classes & (_COOKED | {"animal"}))
 
 

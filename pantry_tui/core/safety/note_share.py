@@ -13,14 +13,15 @@ from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import affirmed
-from pantry_tui.core.safety.note_spoilage import FLOOD
+from pantry_tui.core.safety.note_spoilage import FLOOD, GONE_BAD, ILL
 from pantry_tui.core.safety.sisters import lies_loose
 from pantry_tui.core.words import Group
 
 #: Said of so many that nobody sorts them.
 _OF_ALL = (
     r"\b(?:most(?:ly)?|all|every\w*|each|whole|entire(?:ly)?|nearly|almost|both|throughout|"
-    r"through and through|the lot|(?:more than|over|at least) (?:half|0\.5|1/2)|[5-9]\d ?%|100 ?%)"
+    r"through and through|the lot|(?:more than|over|at least) (?:half|0\.5)|[5-9]\d ?%|100 ?%)"
+    r"(?!\w)"
 )
 #: The number behind these is not how many they are.
 _NOBODY_SAYS = (
@@ -96,13 +97,15 @@ def how_many(note: str) -> int | None:
 
 def to_cull(batch: Batch, clause: str) -> bool:
     """Whether it is bad pieces of a pile that a clause speaks of, which are taken out."""
-    if not lies_loose(batch) or re.search(rf"{_OF_ALL}|{FLOOD}", clause):
+    if not lies_loose(batch) or re.search(rf"{_OF_ALL}|{FLOOD}|{ILL}", clause):
         return False
     if is_dry(batch.food) or "nut" in batch.food.classes:  # mouldy kernels are never sorted
         return False
     if re.search(_PIECES, clause):
-        seen = words.SHELL_BROKEN if batch.food.group is Group.EGG else words.SPOILT
-        if affirmed(clause, seen) and not re.search(words.NOT_SPOILT, clause):
+        bad = rf"{words.SPOILT}|{GONE_BAD}"
+        seen = words.SHELL_BROKEN if batch.food.group is Group.EGG else bad
+        told = re.sub(words.SO_OF_ITSELF, " ", clause)
+        if affirmed(told, seen) and not re.search(words.NOT_SPOILT, clause):
             return not re.search(words.CULLED, clause)
     return _goes_soft(batch.food) and affirmed(clause, _SOFT) and not re.search(_SOFT_WELL, clause)
 
