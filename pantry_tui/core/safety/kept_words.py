@@ -5,7 +5,7 @@ until a note is read. A choice of our own."""
 from __future__ import annotations
 
 from pantry_tui.core.safety.denial import DENIED
-from pantry_tui.core.safety.note_spoilage import GROWN, INFESTED, OFF
+from pantry_tui.core.safety.note_spoilage import COLOUR, GROWN, INFESTED, OFF
 
 #: Plants that are low in acid and bring their own water.
 _PLANTS = (
@@ -68,7 +68,7 @@ _PLACE = (
     r"(?:shel(?:f|ves)(?! (?:of|in) the (?:fridge|refrigerator|freezer|door))|cupboard|"
     r"counter(?:top)?|worktop|work surface|table|car|boot|trunk|sun|kitchen|porch|bench|stove|"
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
-    r"room temperature|ambient)"
+    r"ambient)"
 )
 WARM_PLACE = rf"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |warm |hot )*{_PLACE})\b"
 #: Left where it should not be, in words that need no time beside them.
@@ -163,7 +163,7 @@ PRICKED = r"\b(?:prick\w*|pierc\w*|pok(?:ed|ing)|punctur\w*|tooth ?pick\w*|needl
 
 #: What is surely a sign of spoiling, in whatever words the table of signs has for it.
 SPOILT = (
-    rf"{GROWN}|{INFESTED}|"
+    rf"\b{COLOUR} (?:fluff|fur|fuzz)\b|\bpink (?:slime|fuzz\w*)\b|{GROWN}|{INFESTED}|"
     r"^musty\b|\b(?:is|are|was|bit|slightly|rather|gone|got|went) musty\b|"
     r"\b(?:mice|(?:gone|went|going) (?:off|bad)|"
     rf"(?:smell\w*|smelt|odou?r|stench)(?: \w+){{0,3}} {OFF})\b"

@@ -29,7 +29,7 @@ _NOBODY_SAYS = (
     r"maybe|perhaps|or so|by one|various|many|lots|most|nearly|almost)\b"
 )
 _FEW = (
-    r"(?:some|a few|few|several|a couple|a handful|(?:about )?half|0\.5|1/2|the odd|an odd|"
+    r"(?:some|few|several|a couple|a handful|half|0\.5|the odd|an odd|"
     r"the other|(?<![\d.])\d{1,3})"
 )
 #: A figure of something else: days, weights, degrees.
@@ -49,7 +49,6 @@ _VERB = (
 _JARS = (
     rf"\b{_FEW}{_NO_MEASURE}(?: (?:of (?:them|these|those|the|my|our)\b|"
     rf"(?:\w+ )?{_VESSEL}\b|{_VERB}\b))|"
-    rf"\b(?:on|in|under|of|with) (?:only |just |about )?{_FEW}(?: of them| {_VESSEL})?$|"
     rf"\b{_FEW}(?: of (?:them|these|the \w+))?$"
 )
 #: Where on it, or where in the heap.
@@ -67,7 +66,7 @@ _SOFT = (
     r"(?:soft\w*|mushy|squishy|spongy)\b|"
     r"\b(?:soft|mushy|squishy|sunken) (?:spots?|patch\w*|places?|ends?|tips?|necks?|ones?|bits?|at|"
     r"in places)\b|^(?:all )?(?:soft(?:en\w*)?|mushy|squishy)$|\bcollaps\w*|"
-    r"\b(?:and|but) (?:soft|mushy|squishy)\b|\bto (?:mush|pulp|slime)\b|"
+    r"\band (?:soft|mushy|squishy)\b|\bto (?:mush|pulp|slime)\b|"
     r"\b(?:wet|black|brown)(?: and \w+)? (?:in the (?:middle|heart|core)|inside|"
     r"at the (?:core|neck))\b"
 )
@@ -79,7 +78,7 @@ def share(clause: str) -> int:
     a clause speaks of; 0 where it speaks of all, or of no number."""
     if re.search(_OF_ALL, clause) or not (found := re.search(_JARS, clause)):
         return 0
-    figure = re.search(r"\d+", re.sub(r"0\.5|1/2", " ", found[0]))
+    figure = re.search(r"\d+", re.sub(r"0\.5", " ", found[0]))
     return int(figure[0]) if figure else 2
 
 

@@ -8,19 +8,21 @@ import re
 from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.words import Method
 
-#: How what is spoilt smells.
-_FOUL = (
+#: How what is spoilt smells, but for drink.
+FOUL = (
     r"(?:cheese|paint|putty|ammonia|vomit|sick|feet|foot|socks?|eggs|rot\w*|sulphur|sulfur|"
-    r"sew(?:age|ers?)|drains?|mou?ld|mildew|beer|yeast|alcohol|wine|booze|dead|death|died|corpse|"
-    r"carrion|compost|manure|dung|muck|dogs?|wet (?:dog|cloth|carpet)|dish ?cloths?|nappy|nappies|"
+    r"sew(?:age|ers?)|drains?|mou?ld|mildew|dead|death|died|corpse|"
+    r"carrion|compost|manure|dung|muck|dogs?|wet (?:cloth|carpet)|dish ?cloths?|nappy|nappies|"
     r"diapers?|farts?|glue|solvent|varnish|acetone|nail polish|petrol|gasoline|chemicals?|"
     r"damp|cellars?|swamps?|ponds?|ditch(?:es)?|bins?|garbage|rubbish|trash|silage|barn)"
 )
+_OF_DRINK = r"(?:beer|yeast|alcohol|wine|booze)"
+#: What stands before that.
+LIKE = r"(?:like|of) (?:(?:an?|the|old|wet|dirty|rotten|something|that|had|has|went|just|my|his) )*"
 OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
     r"rancid|musty|mou?ldy|yeasty|boozy|winey|cheesy|disgusting|revolting|dreadful|terrible|vile|"
-    rf"(?:like|of) (?:(?:an?|the|old|wet|dirty|rotten|something|that|had|has|went|just|my|his) )*"
-    rf"{_FOUL})"
+    rf"{LIKE}(?:{FOUL}|{_OF_DRINK}))"
 )
 #: Somebody fell ill of it; who was ill when it was made says nothing.
 ILL = (
@@ -58,13 +60,13 @@ _CAME_OUT_OF_ELSE = (
     r"\b(?:canner|pot|pan|pour\w*|fill\w*|ladl\w*|cool\w*|process\w*|boil\w*|siphon\w*|wip\w*|"
     r"steam|knife|bubble tool)\b"
 )
-_COLOUR = r"(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)?"
+COLOUR = r"(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)?"
 _OF_LEAVES = r"(?:with|from) (?:beet|cabbage|dill|food)"
 #: Mould, rot, slime and stench on any food, in a jar or out of it.
 GROWN = (
     r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|peach|skins|skinned))|furry|fur|"
     r"hairy(?! (?:vetch|variet|gooseberr))|fluff|slim[ey]\w*|ropy|rot(?:s|t\w*)?|putrid|rancid|"
-    rf"st[iau]nk(?:s|y|ing)?|{_COLOUR} (?:dust|powder|growth|film)|pink (?:scum|yeast)|"
+    rf"st[iau]nk(?:s|y|ing)?|{COLOUR} (?:dust|powder|growth|film)|pink (?:scum|yeast)|"
     r"black spots? on top|"
     r"(?:black|green|blue|pink|orange)(?: and \w+)? on (?:the )?(?:top|surface)|"
     r"(?:top|surface|brine|scum|film) (?:(?:is|has|gone|went|turned|looks?|all|quite) )+"
@@ -78,7 +80,7 @@ GONE_BAD = (
 #: The same of what lies wet or shut in its vessel; a raw crop or meat has spots and colours of its
 #: own, and what is frozen has those of the frost.
 SPOTTED = (
-    rf"\b{_COLOUR} (?:spots?|specks?|patch(?:es)?|ring)\b"
+    rf"\b{COLOUR} (?:spots?|specks?|patch(?:es)?|ring)\b"
     r"(?! (?:of (?:pepper|vanilla|spice)|on (?:the )?(?:lid|skins?|glass|outside)))|"
     r"\b(?:top|surface|brine) (?:\w+ )?(?:is |has |gone |went |turned |looks? )*"
     rf"(?:pink|red|black|blue|green|orange)\b(?! {_OF_LEAVES})"
@@ -99,7 +101,7 @@ _LOOKS_SO = (
     r"\bskimm\w*(?: off)?(?: the| all)* pink scum\b|"
     r"\b(?:slices?|sprigs?|rounds?|wedges?) of (?:orange|green) on (?:the )?top\b|"
     r"\b(?:top|surface|brine|scum|film) (?:(?:is|has|gone|went|turned|looks?|all|quite) )+"
-    rf"(?:pink|red|black|blue|green|orange) (?={_OF_LEAVES})|\b{_COLOUR} film of (?:oil|fat)\b|"
+    rf"(?:pink|red|black|blue|green|orange) (?={_OF_LEAVES})|\b{COLOUR} film of (?:oil|fat)\b|"
     r"\b(?:black|gr[ae]y)(?:ish)? (?:film on (?:the )?(?:lids?|jars?|glass|outside)|"
     r"dust (?:of (?:pepper|vanilla|spice)|on (?:the )?(?:lid|glass|outside|skins?)))\b"
 )

@@ -5,9 +5,12 @@ from __future__ import annotations
 
 import pytest
 
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.safety.said import meant
+from pantry_tui.core.safety.signs import signs_for
+from pantry_tui.core.words import Method, Verdict
+from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry
-from tests.services.batchwork.noting import quoted, tried, tried_each
+from tests.services.batchwork.noting import quoted, quotes, tried, tried_each
 
 BEANS = "3 pint jars green beans, pressure canned, larder, minutes=20 psi=11 canner=dial"
 CANNED_BEEF = "3 quart jars beef chunks, pressure canned, larder, minutes=90 psi=11 canner=dial"
@@ -118,3 +121,21 @@ def test_some_of_a_pile_that_made_somebody_ill_is_no_piece_to_cull(chilled: Pant
     assert tried(chilled, CARROTS, "ate some rotten ones and was ill").verdict not in (
         Verdict.NEEDS_CARE, Verdict.SOUND,
     )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "smell",
+    ["like a damp cellar", "of wet dog", "like old socks", "of the drains", "like something died",
+     "of compost", "like petrol", "like butter"],
+)  # fmt: skip
+def test_a_sign_and_a_note_know_the_same_smells(chilled: Pantry, smell: str) -> None:
+    beef = chilled.facts("beef")
+    assert beef is not None
+    signs = signs_for(load_signs(), Method.PRESSURE, beef, open_=False)
+    assert meant(signs, f"smells {smell}") is not None
+    assert meant(signs, "smells of thyme") is None
+
+
+def test_none_of_it_is_nothing_seen(chilled: Pantry) -> None:
+    for note in ("no sign of green fuzz", "no trace of pink slime", "no black fluff"):
+        assert not quotes(tried(chilled, BEEF, note))
