@@ -20,7 +20,7 @@ from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, happened, states
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.prepared import PREPARED
-from pantry_tui.core.safety.sisters import CULL
+from pantry_tui.core.safety.sisters import CULL, lies_loose
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Method, State, Verdict
 
@@ -51,17 +51,15 @@ _WORKING = {
         "has been open"
     ),
 }
+_FROZE = (
+    "nothing is published for what freezes while it works. Look it over, and book where it stood "
+    "with `move {}`"
+)
 #: What happened while it worked, and what books it.
 _BOOKED = {
     Now.MOVED: "judged where it stands by its record. Book it with `move {}` on its day",
-    Now.FROZEN: (
-        "nothing is published for what freezes while it works. Look it over, and book where it "
-        "stood with `move {}`"
-    ),
-    Now.THAWED: (
-        "nothing is published for what freezes while it works. Look it over, and book where it "
-        "stood with `move {}`"
-    ),
+    Now.FROZEN: _FROZE,
+    Now.THAWED: _FROZE,
     Now.WITHOUT_POWER: "a power cut counts when it is booked. Book it with `outage` and its place",
 }
 #: Nobody knows since when, whatever the figures are.
@@ -131,6 +129,8 @@ def told_beside(batch: Batch) -> bool:
 
 def culled_of(batch: Batch) -> tuple[str, ...]:
     """What its note says of bad pieces of a pile, as it was typed."""
+    if not batch.note or not lies_loose(batch):
+        return ()
     return tuple(typed for typed, clause in clauses(batch.note) if to_cull(batch, clause))
 
 

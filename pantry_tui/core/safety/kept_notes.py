@@ -13,21 +13,20 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from itertools import islice
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
-from pantry_tui.core.keeping.harm import is_dry, is_tin
+from pantry_tui.core.keeping.harm import is_tin
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
+from pantry_tui.core.safety.kept_spoilage import as_sign, perishes_by_kind, spoilt, vaguely_bad
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import ASKS_WHICH
 from pantry_tui.core.safety.note_look import MOIST, says
-from pantry_tui.core.safety.note_packs import of_packs
+from pantry_tui.core.safety.note_packs import PACKED, of_packs
 from pantry_tui.core.safety.note_share import share, to_cull
-from pantry_tui.core.safety.note_spoilage import FLOOD, OF_THE_LAND, SOURED, gassy
 from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
-from pantry_tui.core.safety.said import meant
-from pantry_tui.core.safety.signs import THROWN, Sign, SignVerdict, signs_for
+from pantry_tui.core.safety.signs import Sign, signs_for
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Group, Method
 
@@ -58,15 +57,10 @@ _SALTED_OR_DRY = frozenset(
 )
 #: Made in the warm of a kitchen: nor on them, but on an egg or a cream liqueur.
 _BREWED = frozenset({Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.INFUSION})
-_DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discard"}
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
-#: What makes no gas while it is sound.
-_STILL = frozenset({Method.IN_OIL, Method.FRIDGE_PICKLE, Method.SUGAR, Method.FLAVOURED_VINEGAR})
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
-#: Classes of what is chilled, whatever its group.
-_CHILLED = frozenset({"stock", "animal", "cooked", "in-oil", "sprout", "moist"})
 #: Minutes of what people call it.
 _SPELLS = (
     (r"\bover ?night\b|\ball (?:night|day)\b|\b(?:whole|half the) (?:night|day)\b", 8 * 60),
@@ -87,13 +81,13 @@ _JERKY_F = 160
 def doubted_kept(
     method: Method,
     food: FoodFacts,
+    size: str,
     record: Mapping[str, str],
     note: str,
     *,
     perishes: Callable[[], bool],
     doubted: Callable[[Mapping[str, str]], Sequence[str]],
     signs: Callable[[], Iterable[Sign]],
-    size: str = "",
 ) -> list[str]:
     """What the note says against a batch of any method, a sentence each that quotes it.
 
@@ -120,7 +114,7 @@ def doubted_kept(
 def needs_cold(method: Method, food: FoodFacts) -> bool:
     """Whether it may be a thing of the refrigerator at all: no whole crop, no fat, no dry food."""
     raw = method in (Method.FRESH, Method.CELLAR, Method.BOUGHT)
-    return not raw or food.group in ANIMAL or bool(food.classes & _CHILLED)
+    return not raw or perishes_by_kind(food)
 
 
 _Told = Iterator[str]
@@ -143,16 +137,24 @@ def _against(
         yield _ANIMAL_IN
     yield from _animal(method, food, clause)
     yield from _dry(method, food, clause)
-    brewed = method in _BREWED and not (food.group in ANIMAL or food.classes & _CHILLED)
+    brewed = method in _BREWED and not perishes_by_kind(food)
     if method not in _SALTED_OR_DRY and not brewed:
         yield from _warm(method, clause, perishes)
-    yield from _spoilt(method, food, clause, signs)
-    minutes, degrees = _minutes(clause), _degrees(clause)
-    for ids, otherwise in of_packs(method, food, is_tin(batch), clause, minutes, degrees):
-        known = {one.id: one for one in signs_for(signs(), method, food, open_=False)}
+    yield from spoilt(method, food, clause, signs)
+    if method in PACKED:
+        yield from _packs(batch, clause, signs)
+    yield from vaguely_bad(method, food, clause, signs)
+
+
+def _packs(batch: Batch, clause: str, signs: Callable[[], Iterable[Sign]]) -> _Told:
+    method, food = batch.method, batch.food
+    found = of_packs(method, food, is_tin(batch), clause, _minutes(clause), _degrees(clause))
+    known: dict[str, Sign] = {}
+    for ids, otherwise in found:
+        known = known or {one.id: one for one in signs_for(signs(), method, food, open_=False)}
         sign = next((known[one] for one in ids if one in known), None)
         if sign or otherwise:
-            yield _as_sign(sign) if sign else otherwise
+            yield as_sign(sign) if sign else otherwise
 
 
 def _unripe(food: FoodFacts, clause: str) -> _Told:
@@ -259,41 +261,6 @@ def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
 def _degrees(clause: str) -> list[float]:
     told = [f"{many} {unit}" for many, unit in re.findall(DEGREES, clause)]
     return [one for each in told for one in all_fahrenheit(each)]
-
-
-def _spoilt(
-    method: Method, food: FoodFacts, clause: str, signs: Callable[[], Iterable[Sign]]
-) -> _Told:
-    """A sign of spoiling that throws it away, as the table of signs has it."""
-    perishes = food.group in ANIMAL or bool(food.classes & _CHILLED)
-    soured = perishes and food.group is not Group.DAIRY and method is not Method.LACTIC
-    told = rf"{words.SPOILT}|{SOURED}" if soured else words.SPOILT
-    if food.group in (Group.MEAT, Group.FISH) and method not in _DRY:
-        told = rf"{told}|{words.STICKY}"
-    if says(FLOOD, clause) and not re.search(OF_THE_LAND, clause):
-        yield "what flood water carried cannot be kept out for certain: do not taste it."
-        return
-    gas = method in _STILL and gassy(clause)
-    if not (gas or says(told, clause)) or re.search(words.NOT_SPOILT, clause):
-        return
-    # Of loose crops the bad ones are taken out; in a jar or a bag mould and insects are in all.
-    culled = re.search(words.CULLED, clause) is not None
-    loose = method in (Method.CELLAR, Method.FRESH) and not is_dry(food)
-    if culled and (loose or re.search(words.BEFORE_PACKING, clause)):
-        return
-    sign = meant(signs_for(signs(), method, food, open_=False), clause, food.name)
-    if sign is None and not (perishes or gas):
-        yield "what that means for it is not sure. Look it over, and say what it shows with `sign`."
-    if sign is None and perishes:
-        yield f"what smells or looks so is spoilt: {_DO[SignVerdict.DISCARD]}."
-    if sign is None or sign.verdict not in THROWN:
-        return
-    yield _as_sign(sign)
-
-
-def _as_sign(sign: Sign) -> str:
-    """What a sign that throws it away says, a sentence."""
-    return f"{sign.means[:1].lower()}{sign.means[1:].rstrip('.')}: {_DO[sign.verdict]}."
 
 
 def _too_cool(

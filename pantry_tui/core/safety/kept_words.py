@@ -5,7 +5,7 @@ until a note is read. A choice of our own."""
 from __future__ import annotations
 
 from pantry_tui.core.safety.denial import DENIED
-from pantry_tui.core.safety.note_spoilage import ILL, OFF
+from pantry_tui.core.safety.note_spoilage import COLOUR, GROWN, INFESTED, OFF
 
 #: Plants that are low in acid and bring their own water.
 _PLANTS = (
@@ -68,7 +68,7 @@ _PLACE = (
     r"(?:shel(?:f|ves)(?! (?:of|in) the (?:fridge|refrigerator|freezer|door))|cupboard|"
     r"counter(?:top)?|worktop|work surface|table|car|boot|trunk|sun|kitchen|porch|bench|stove|"
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
-    r"room temperature|ambient)"
+    r"ambient)"
 )
 WARM_PLACE = rf"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |warm |hot )*{_PLACE})\b"
 #: Left where it should not be, in words that need no time beside them.
@@ -163,21 +163,22 @@ PRICKED = r"\b(?:prick\w*|pierc\w*|pok(?:ed|ing)|punctur\w*|tooth ?pick\w*|needl
 
 #: What is surely a sign of spoiling, in whatever words the table of signs has for it.
 SPOILT = (
+    rf"\b{COLOUR} (?:fluff|fur|fuzz)\b|\bpink (?:slime|fuzz\w*)\b|{GROWN}|{INFESTED}|"
     r"^musty\b|\b(?:is|are|was|bit|slightly|rather|gone|got|went) musty\b|"
-    r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|skin|peach))|furry|fur|hairy(?! (?:vetch|variet|"
-    r"gooseberr))|fluff|slim[ey]\w*|ropy|"
-    r"rot(?:s|t\w*)?|putrid|rancid|maggots?|(?<!for )worms(?! (?:bin|castings))|weevils?|moths?|"
-    r"larva\w*|insects?|mice|"
-    r"st[iau]nk(?:s|y|ing)?|"
-    r"(?:gone|went|going) (?:off|bad)|"
-    rf"(?:smell\w*|smelt|odou?r|stench)(?: \w+){{0,3}} {OFF}|"
-    r"pink (?:film|scum|yeast|slime|on top|fuzz\w*)|black (?:film|spots? on top)|"
-    r"(?:top|surface|brine|scum|film) (?:(?:is|has|gone|went|turned|looks?|all|quite) )+(?:pink|"
-    r"red|black|blue|green|orange)|(?:black|green|blue|pink|orange)(?: and \w+)? on (?:the )?"
-    r"(?:top|surface)|"
-    r"(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)? (?:dust|powder|fluff|fur|fuzz|growth|film))"
-    r"\b|"
-    rf"{ILL}"
+    r"\b(?:mice|(?:gone|went|going) (?:off|bad)|"
+    rf"(?:smell\w*|smelt|odou?r|stench)(?: \w+){{0,3}} {OFF})\b"
+)
+#: Looks so by what it is, or is of the dish: no sign.
+SO_OF_ITSELF = (
+    r"\bfuzz\w* skin\b(?! (?:on|over|across) (?:the|top|it|1|all))|"
+    r"\breeks? of (?:garlic|onions?|smoke|vinegar|herbs?|spices?)\b|"
+    r"\b(?:crop|harvest|bush|tree|row)s? (?:\w+ ){0,2}spoil(?:ed|t) by\b|"
+    r"\bfluffy white (?:rice|flour|bread|mash\w*|potato\w*|sponge|icing|dumplings?|eggs?|frost|"
+    r"ice|snow)\b|\b(?:spots?|specks?|patch(?:es)?) (?:of|from) (?:the )?(?:herbs?|dill|parsley|"
+    r"chives?|mint|basil|thyme|carrots?|chill?i\w*|peppers?|peppercorns?|vanilla|spices?|garlic "
+    r"greens?)\b|\b(?:beet\w*|cabbage|radish(?:es)?|onions?|dill|plums?|berries) "
+    r"(?:turn\w*|colou?r\w*|dy\w*|tint\w*|stain\w*|made) (?:the |our |its )*(?:brine|top) "
+    r"(?:pink|red|green|orange)\b"
 )
 #: Few of them are picked out and frozen (data/signs.csv, few insects in good dry goods).
 INSECTS = (

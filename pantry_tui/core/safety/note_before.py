@@ -13,6 +13,8 @@ _QUOTED = "Its note said "
 ASKS_WHICH = "which is not said, so none is eaten until it is (`sign` with its number): "
 _ASKS = r"Record what is true as (\w+)="
 _STRING = r"'(?:[^'\\]|\\.)*'|\"(?:[^\"\\]|\\.)*\""
+#: As long were quotations cut in logs of before; what more such a note spoke of nobody knows.
+_CUT = 200
 _QUOTE = rf"(?s){QUOTES}({_STRING})(.*)"
 
 
@@ -40,12 +42,15 @@ def _stands(sentence: str, keys: Collection[str], shown: int) -> bool:
 
 
 def names_enough(sentence: str, shown: int) -> bool:
-    """Whether as many containers have `shown` a sign as the note speaks of that a sentence quotes,
-    one at least; never where it does not say how many."""
+    """Whether it asks which of the containers a note meant, and as many have `shown` a sign as the
+    note speaks of, one at least; never where it does not say how many."""
     from pantry_tui.core.safety.note_share import how_many  # loaded where a note is read
 
+    if ASKS_WHICH not in sentence:
+        return False
     quote = re.match(rf"(?s)(?:{QUOTES}|{_QUOTED})({_STRING})", sentence)
-    told = how_many(quote[1][1:-1]) if quote else 1
+    said = re.sub(r"\\(.)", r"\1", quote[1][1:-1]) if quote else ""
+    told = None if len(said) == _CUT else how_many(said)
     return told is not None and shown >= max(1, told)
 
 

@@ -44,17 +44,12 @@ _TAKEN = (
 )
 
 
-def without_takers(clause: str) -> str:
-    """("lost half the crop to deer") -> "": without what animals had of it."""
-    return re.sub(_TAKEN, " ", clause)
-
-
 def another_food(method: Method, food: FoodFacts, clause: str, named: Named) -> bool:
     """Whether the words name a food that a jam, or what has a process of its own, was not tested
     with; `clause` in small letters, without what it is for."""
     if method is not Method.JAM and method not in PROCESSED:
         return False
-    clause = without_takers(clause)
+    clause = re.sub(_TAKEN, " ", clause)
     if method is Method.PRESSURE and food.group is not Group.FISH and affirmed(clause, _FISH):
         return True
     mixed = re.search(_MIXED, clause) is not None

@@ -31,16 +31,14 @@ def says(pattern: str, clause: str) -> re.Match[str] | None:
 
 
 def to_look_at(batch: Batch) -> str:
-    """What its note says that a person has to look at before anybody knows, a sentence; "" mostly:
-    potatoes that light has turned green, a ferment above its brine, what is not dry yet
-    (data/signs.csv has all of them)."""
+    """A sentence that quotes it, "" where it says nothing of the kind."""
+    if not batch.note:
+        return ""
     potatoes = batch.food.name in words.GREENS_POISON
     brined = batch.method in (Method.LACTIC, Method.PASTE)
     dried = batch.method in _DRY
     damp = not dried and is_dry(batch.food) and "sugar" not in batch.food.classes
     damp = damp and batch.food.group is not Group.FRUIT
-    if not batch.note:
-        return ""
     for typed, clause in clauses(batch.note):
         kept_out = re.search(words.NOT_SPOILT, clause) is not None
         seen = re.sub(PURPOSE, " ", clause)

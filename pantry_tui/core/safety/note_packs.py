@@ -35,7 +35,7 @@ _ENDS = (
     r"along)\b)"
 )
 _SWOLLEN = (
-    r"\b(?:bulg\w*|swollen|swell(?:s|ed|ing)?|swelled|domed|doming|bloat\w*|balloon\w*|inflat\w*|"
+    r"\b(?:bulg\w*|swollen|swell(?:s|ed|ing)?|domed|doming|bloat\w*|balloon\w*|inflat\w*|"
     r"(?:puffed|puffs|puffing|puffy)(?! (?:rice|pastry|wheat|corn|oats))|convex|blew up|"
     r"(?<!wind )blown(?! (?:away|down|off|over|glass)))\b"
 )
@@ -118,8 +118,8 @@ _UNDER = (
 )
 _PINK = rf"\bpink {_WHERE}"
 _HARD_PARTS = r"\b(?:potato\w*|carrots?|onions?|rice|pasta|beans?|veg\w*|crust|pastry)\b"
-_NAMED = r"\b(?:(?:kidney|dry|dried|red) )?beans\b(?<!green beans)"
-_SLOW = r"\b(?:slow(?:ly)? cook\w*|slow cooker|crock ?pot)\b"
+_NAMED = r"\bbeans\b(?<!green beans)"
+_SLOW = r"\b(?:slow(?:ly)? cook\w*|crock ?pot)\b"
 _UNBOILED = rf"\b(?:{DENIED}|without)(?: \w+)? boil\w*|\bun ?boiled\b"
 _FROM_DRY = r"\bfrom (?:dry|dried|raw)\b|\b(?:dry|raw)(?: \w+)? (?:in|into) the\b"
 
@@ -143,10 +143,8 @@ def of_packs(
     minutes: int | None,
     degrees: Sequence[float],
 ) -> Iterator[Found]:
-    """What a clause says against it. `tin`: its pack is one; `minutes`: the longest time it
-    names; `degrees`: every temperature, in °F."""
-    if method not in PACKED:
-        return
+    """What a clause says against it, kept by a method that is `PACKED`. `tin`: its pack is one;
+    `minutes`: the longest time it names; `degrees`: every temperature, in °F."""
     seen = re.sub(PURPOSE, " ", clause)
     if says(_RECALL, seen):
         # US FDA and USDA FSIS, recalls: what is called back is not eaten.
@@ -158,6 +156,8 @@ def of_packs(
 
 
 def _perishes(food: FoodFacts) -> bool:
+    """Whether a smell or a colour says that it went off. Sprouts, cut crops and what lies in oil
+    smell and are green by themselves, so they are none of these."""
     return food.group in ANIMAL or bool(food.classes & (_COOKED | {"animal"}))
 
 

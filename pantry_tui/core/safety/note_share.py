@@ -13,14 +13,15 @@ from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import affirmed
-from pantry_tui.core.safety.note_spoilage import FLOOD
+from pantry_tui.core.safety.note_spoilage import FLOOD, GONE_BAD, ILL
 from pantry_tui.core.safety.sisters import lies_loose
 from pantry_tui.core.words import Group
 
 #: Said of so many that nobody sorts them.
 _OF_ALL = (
     r"\b(?:most(?:ly)?|all|every\w*|each|whole|entire(?:ly)?|nearly|almost|both|throughout|"
-    r"through and through|the lot|(?:more than|over|at least) (?:half|0\.5|1/2)|[5-9]\d ?%|100 ?%)"
+    r"through and through|the lot|(?:more than|over|at least) (?:half|0\.5)|[5-9]\d ?%|100 ?%)"
+    r"(?!\w)"
 )
 #: The number behind these is not how many they are.
 _NOBODY_SAYS = (
@@ -28,7 +29,7 @@ _NOBODY_SAYS = (
     r"maybe|perhaps|or so|by one|various|many|lots|most|nearly|almost)\b"
 )
 _FEW = (
-    r"(?:some|a few|few|several|a couple|a handful|(?:about )?half|0\.5|1/2|the odd|an odd|"
+    r"(?:some|few|several|a couple|a handful|half|0\.5|the odd|an odd|"
     r"the other|(?<![\d.])\d{1,3})"
 )
 #: A figure of something else: days, weights, degrees.
@@ -48,7 +49,6 @@ _VERB = (
 _JARS = (
     rf"\b{_FEW}{_NO_MEASURE}(?: (?:of (?:them|these|those|the|my|our)\b|"
     rf"(?:\w+ )?{_VESSEL}\b|{_VERB}\b))|"
-    rf"\b(?:on|in|under|of|with) (?:only |just |about )?{_FEW}(?: of them| {_VESSEL})?$|"
     rf"\b{_FEW}(?: of (?:them|these|the \w+))?$"
 )
 #: Where on it, or where in the heap.
@@ -66,7 +66,7 @@ _SOFT = (
     r"(?:soft\w*|mushy|squishy|spongy)\b|"
     r"\b(?:soft|mushy|squishy|sunken) (?:spots?|patch\w*|places?|ends?|tips?|necks?|ones?|bits?|at|"
     r"in places)\b|^(?:all )?(?:soft(?:en\w*)?|mushy|squishy)$|\bcollaps\w*|"
-    r"\b(?:and|but) (?:soft|mushy|squishy)\b|\bto (?:mush|pulp|slime)\b|"
+    r"\band (?:soft|mushy|squishy)\b|\bto (?:mush|pulp|slime)\b|"
     r"\b(?:wet|black|brown)(?: and \w+)? (?:in the (?:middle|heart|core)|inside|"
     r"at the (?:core|neck))\b"
 )
@@ -78,7 +78,7 @@ def share(clause: str) -> int:
     a clause speaks of; 0 where it speaks of all, or of no number."""
     if re.search(_OF_ALL, clause) or not (found := re.search(_JARS, clause)):
         return 0
-    figure = re.search(r"\d+", re.sub(r"0\.5|1/2", " ", found[0]))
+    figure = re.search(r"\d+", re.sub(r"0\.5", " ", found[0]))
     return int(figure[0]) if figure else 2
 
 
@@ -96,13 +96,15 @@ def how_many(note: str) -> int | None:
 
 def to_cull(batch: Batch, clause: str) -> bool:
     """Whether it is bad pieces of a pile that a clause speaks of, which are taken out."""
-    if not lies_loose(batch) or re.search(rf"{_OF_ALL}|{FLOOD}", clause):
+    if not lies_loose(batch) or re.search(rf"{_OF_ALL}|{FLOOD}|{ILL}", clause):
         return False
     if is_dry(batch.food) or "nut" in batch.food.classes:  # mouldy kernels are never sorted
         return False
     if re.search(_PIECES, clause):
-        seen = words.SHELL_BROKEN if batch.food.group is Group.EGG else words.SPOILT
-        if affirmed(clause, seen) and not re.search(words.NOT_SPOILT, clause):
+        bad = rf"{words.SPOILT}|{GONE_BAD}"
+        seen = words.SHELL_BROKEN if batch.food.group is Group.EGG else bad
+        told = re.sub(words.SO_OF_ITSELF, " ", clause)
+        if affirmed(told, seen) and not re.search(words.NOT_SPOILT, clause):
             return not re.search(words.CULLED, clause)
     return _goes_soft(batch.food) and affirmed(clause, _SOFT) and not re.search(_SOFT_WELL, clause)
 

@@ -8,19 +8,21 @@ import re
 from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.words import Method
 
-#: How what is spoilt smells.
-_FOUL = (
+#: How what is spoilt smells, but for drink.
+FOUL = (
     r"(?:cheese|paint|putty|ammonia|vomit|sick|feet|foot|socks?|eggs|rot\w*|sulphur|sulfur|"
-    r"sew(?:age|ers?)|drains?|mou?ld|mildew|beer|yeast|alcohol|wine|booze|dead|death|died|corpse|"
-    r"carrion|compost|manure|dung|muck|dogs?|wet (?:dog|cloth|carpet)|dish ?cloths?|nappy|nappies|"
+    r"sew(?:age|ers?)|drains?|mou?ld|mildew|dead|death|died|corpse|"
+    r"carrion|compost|manure|dung|muck|dogs?|wet (?:cloth|carpet)|dish ?cloths?|nappy|nappies|"
     r"diapers?|farts?|glue|solvent|varnish|acetone|nail polish|petrol|gasoline|chemicals?|"
     r"damp|cellars?|swamps?|ponds?|ditch(?:es)?|bins?|garbage|rubbish|trash|silage|barn)"
 )
+_OF_DRINK = r"(?:beer|yeast|alcohol|wine|booze)"
+#: What stands before that.
+LIKE = r"(?:like|of) (?:(?:an?|the|old|wet|dirty|rotten|something|that|had|has|went|just|my|his) )*"
 OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
     r"rancid|musty|mou?ldy|yeasty|boozy|winey|cheesy|disgusting|revolting|dreadful|terrible|vile|"
-    rf"(?:like|of) (?:(?:an?|the|old|wet|dirty|rotten|something|that|had|has|went|just|my|his) )*"
-    rf"{_FOUL})"
+    rf"{LIKE}(?:{FOUL}|{_OF_DRINK}))"
 )
 #: Somebody fell ill of it; who was ill when it was made says nothing.
 ILL = (
@@ -32,9 +34,17 @@ ILL = (
     r"upset (?:stomach|tummy|belly)|"
     r"(?:stomach|tummy|belly) (?:ache|upset|cramps)|diarrh\w*)\b"
 )
-ILL_OF_ELSE = (
-    r"\b(?:while|when (?:i|he|she|we|they)|because|since|as i|so|flu|cold|home) .*"
-    r"\b(?:ill|sick|poorly)\b"
+#: Who was ill when it was made, or of a cold.
+_ILL_MEANWHILE = (
+    r"\b(?:(?:while|because) (?:\w+ ){1,2}|(?:when|since) (?:i|he|she|we|they) |as i )"
+    r"(?:am|is|was|are|were|had been|felt|fell|got) (?:\w+ )?(?:ill|sick|poorly)\b|"
+    r"\bhome (?:ill|sick|poorly)\b|"
+    r"\b(?:had|has|have|caught|with|from) (?:a |the |bad )*(?:flu|cold) .*\b(?:ill|sick|poorly)\b"
+)
+#: Who ate of it, opened it or threw it out was ill of it.
+_EATEN = (
+    r"\b(?:ate|eat\w*|tast\w*|tried|after\w*|supper|dinner|lunch|breakfast|meal|open\w*|threw|"
+    r"throw\w*|discard\w*|binn?(?:ed)?|made (?:me|us|him|her|them|everyone))\b"
 )
 #: What came out of the jar by itself.
 _CAME_OUT = (
@@ -50,22 +60,60 @@ _CAME_OUT_OF_ELSE = (
     r"\b(?:canner|pot|pan|pour\w*|fill\w*|ladl\w*|cool\w*|process\w*|boil\w*|siphon\w*|wip\w*|"
     r"steam|knife|bubble tool)\b"
 )
+COLOUR = r"(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)?"
+_OF_LEAVES = r"(?:with|from) (?:beet|cabbage|dill|food)"
+#: Mould, rot, slime and stench on any food, in a jar or out of it.
+GROWN = (
+    r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|peach|skins|skinned))|furry|fur|"
+    r"hairy(?! (?:vetch|variet|gooseberr))|fluff|slim[ey]\w*|ropy|rot(?:s|t\w*)?|putrid|rancid|"
+    rf"st[iau]nk(?:s|y|ing)?|{COLOUR} (?:dust|powder|growth|film)|pink (?:scum|yeast)|"
+    r"black spots? on top|"
+    r"(?:black|green|blue|pink|orange)(?: and \w+)? on (?:the )?(?:top|surface)|"
+    r"(?:top|surface|brine|scum|film) (?:(?:is|has|gone|went|turned|looks?|all|quite) )+"
+    r"(?:pink|red|black|blue|green|orange))\b"
+)
+#: The same in vaguer words.
+GONE_BAD = (
+    r"\b(?:reeks?|spoil(?:ed|t)(?! for)|"
+    r"fluffy (?:white|gr[ae]y|green|blue|black|stuff|bits?|growth|patch\w*|spots?|layer|top))\b"
+)
+#: The same of what lies wet or shut in its vessel; a raw crop or meat has spots and colours of its
+#: own, and what is frozen has those of the frost.
+SPOTTED = (
+    rf"\b{COLOUR} (?:spots?|specks?|patch(?:es)?|ring)\b"
+    r"(?! (?:of (?:pepper|vanilla|spice)|on (?:the )?(?:lid|skins?|glass|outside)))|"
+    r"\b(?:top|surface|brine) (?:\w+ )?(?:is |has |gone |went |turned |looks? )*"
+    rf"(?:pink|red|black|blue|green|orange)\b(?! {_OF_LEAVES})"
+)
+INFESTED = r"\b(?:maggots?|(?<!for )worms(?! (?:bin|castings))|weevils?|moths?|larva\w*|insects?)\b"
+#: What was on the plant and was taken off, or is about the room, is not in the jar.
+_NOT_IN_THE_JAR = (
+    r"\b(?:(?:pick|wash|rins|sort|cut|trim)\w* (?:\w+ ){0,2}(?:out|off|away)|soak\w*|"
+    r"remov\w* (?:the |all |any )*(?:maggots?|worms|weevils?|moths?|larva\w*|insects?)|garden|"
+    r"beds?|leaves|plants?|bush(?:es)?|trees?|crop|(?:moth|worm|insect) (?:holes?|damage)|codling|"
+    r"(?:in|round|around|about) (?:the |our |my )*(?:cabbages?|larder|pantry|cupboards?|flour|"
+    r"shed|house|kitchen)|(?:moths?|insects?) (?:about|around|balls?|traps?)|traps? for)\b"
+)
+#: Looks so on or about a jar and is not grown in it: rot on the plant, scum that was skimmed, a
+#: slice laid on top, the colour of beets, fat, and what hard water and soot leave on the glass.
+_LOOKS_SO = (
+    r"\b(?:root|blossom end) rot\b|\bpink scum (?:was |all |got )*skimmed\b|"
+    r"\bskimm\w*(?: off)?(?: the| all)* pink scum\b|"
+    r"\b(?:slices?|sprigs?|rounds?|wedges?) of (?:orange|green) on (?:the )?top\b|"
+    r"\b(?:top|surface|brine|scum|film) (?:(?:is|has|gone|went|turned|looks?|all|quite) )+"
+    rf"(?:pink|red|black|blue|green|orange) (?={_OF_LEAVES})|\b{COLOUR} film of (?:oil|fat)\b|"
+    r"\b(?:black|gr[ae]y)(?:ish)? (?:film on (?:the )?(?:lids?|jars?|glass|outside)|"
+    r"dust (?:of (?:pepper|vanilla|spice)|on (?:the )?(?:lid|glass|outside|skins?)))\b"
+)
 _SPOILT = (
-    r"\b(?:mou?ld(?:y|s|ed|ing)?|fuzz\w*|furry|slim[ey]\w*|putrid|rancid|stinks?|stinking|stank|"
-    r"reeks?|swollen lids?|lids? (?:\w+ )?(?:swollen|swelled|domed)|bulg\w*|leak\w*|seep\w*|ooz\w*|"
-    r"spurt\w*|gush\w*|fizz\w*|spoil(?:ed|t)(?! for)|rott?(?:en|ing|ed)|fermenting|"
-    r"(?:start|began|begun)\w* (?:to |of )?ferment\w*|"
+    rf"{GROWN}|{GONE_BAD}|{SPOTTED}|"
+    r"\b(?:swollen lids?|lids? (?:\w+ )?(?:swollen|swelled|domed)|bulg\w*|leak\w*|seep\w*|ooz\w*|"
+    r"spurt\w*|gush\w*|fizz\w*|fermenting|(?:start|began|begun)\w* (?:to |of )?ferment\w*|"
     r"(?:gone|going|went) (?:off(?! the)|bad|sour))\b|"
     rf"\b(?:smell\w*|smelt|odou?r)(?: \w+){{0,3}} {OFF}\b|\b{OFF} (?:smell|odou?r)|"
     r"\b(?:jars?|lids?|seals?) (?:\w+ )?weep\w*|\bfoam(?:ed)? (?:when|on opening|came|under|out)\b|"
-    r"\b(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)? (?:spots?|specks?|patch(?:es)?|dust|"
-    r"growth|ring)\b(?! (?:of (?:pepper|vanilla|spice)|on (?:the )?(?:lid|skins?|glass|outside)))|"
-    r"\bfluff\b|\bfluffy (?:white|gr[ae]y|green|blue|black|stuff|bits?|growth|patch\w*|spots?|"
-    r"layer|top)|\bfur\b|\bhairy\b(?! vetch)|"
     r"\b(?:explod\w*|explosion|burst(?:s|ing)? (?:open|in the|on the|overnight|its)|"
-    r"blew (?:up|its|the lid|apart|off))\b|"
-    r"\b(?:top|surface|brine) (?:\w+ )?(?:is |has |gone |went |turned |looks? )*(?:pink|red|black|"
-    r"blue|green|orange)\b(?! (?:with|from) (?:beet|cabbage|dill|food))"
+    r"blew (?:up|its|the lid|apart|off))\b"
 )
 #: A jar that broke in the heat, or a timer that went off.
 _BURST_OF_ELSE = r"\b(?:canner|bath|pot|freezer|oven|kettle|process\w*|boil\w*|cooling|flavou?r)\b"
@@ -105,18 +153,21 @@ OF_THE_LAND = r"\b(?:beds?|garden|fields?|allotment|plot|patch|canner|boil\w*|br
 
 def spoilt(method: Method, clause: str) -> bool:
     """Whether the words say that the food was spoilt, or the glass cracked."""
+    if affirmed(clause, ILL) and not ill_of_else(clause):
+        return True
     if re.search(_OF_ELSE, clause):
         return False
     if affirmed(clause, FLOOD) and not re.search(OF_THE_LAND, clause):
         return True
-    if affirmed(clause, ILL) and not re.search(ILL_OF_ELSE, clause):
+    if affirmed(clause, INFESTED) and not re.search(_NOT_IN_THE_JAR, clause):
         return True
     if affirmed(clause, _CAME_OUT) and not re.search(_CAME_OUT_OF_ELSE, clause):
         return True
     if method is Method.VINEGAR_PICKLE and affirmed(clause, _SOFTENED):
         return True
     burst = re.search(r"\b(?:explod|explos|burst|blew)", clause) is not None
-    if affirmed(clause, _SPOILT) and not (burst and re.search(_BURST_OF_ELSE, clause)):
+    seen = re.sub(_LOOKS_SO, " ", clause)
+    if affirmed(seen, _SPOILT) and not (burst and re.search(_BURST_OF_ELSE, clause)):
         return True
     if affirmed(clause, _GLASS):
         return True
@@ -128,3 +179,9 @@ def spoilt(method: Method, clause: str) -> bool:
 def gassy(clause: str) -> bool:
     """Whether the words say that it made gas."""
     return affirmed(clause, _GAS) and not re.search(_GAS_OF_ELSE, clause)
+
+
+def ill_of_else(clause: str) -> bool:
+    """Whether who was ill was so when it was made, or of something else."""
+    meanwhile = re.search(_ILL_MEANWHILE, clause) is not None
+    return meanwhile and not re.search(_EATEN, clause)

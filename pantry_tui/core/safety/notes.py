@@ -105,7 +105,7 @@ def clauses(note: str) -> Iterator[tuple[str, str]]:
 
 def whole(note: str) -> str:
     """All of a note as it is quoted where how many it speaks of counts."""
-    return clean(" ".join(note.split()))[:200]
+    return clean(" ".join(note.split()))
 
 
 def _not_checked(words: str, key: str, some: bool = False) -> str:

@@ -15,6 +15,7 @@ from functools import cache
 from typing import NamedTuple
 
 from pantry_tui.core.safety.denial import DENIED, NONE
+from pantry_tui.core.safety.note_spoilage import FOUL, LIKE
 from pantry_tui.core.safety.signs import (
     THROWN,
     UNSURE,
@@ -25,8 +26,6 @@ from pantry_tui.core.safety.signs import (
     strictness,
 )
 
-#: What nobody can name by looks: never tasted to find out (US disease agency, in Monterey's copy).
-_UNSURE = UNSURE
 _SLIME = (
     "canned-slimy pickle-soft ferment-slimy soft-brined-pickles smoked-slimy cured-slime "
     "roots-slimy vinegar-mould potato-soft-rot allium-mushy thawed-fruit-off"
@@ -59,10 +58,7 @@ _BURST = "spurting swollen-lid puffed-pack canned-foul-smell"
 _OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
     r"rancid|musty|mou?ldy|stale|unpleasant|unusual|sharp|skunky|rank|"
-    r"like (?:cheese|paint|putty|ammonia|vomit|butter|eggs|rot\w*|sulphur|sulfur|sewage)|"
-    r"like (?:(?:an?|old|wet|dirty|something) )*(?:feet|socks?|drains?|sewers?|bins?|dogs?|died|"
-    r"dead|death|compost|manure|glue|solvent)|"
-    r"of (?:cheese|paint|ammonia|mould|rot))"
+    rf"like butter|of rot|(?!of (?:\w+ )?rot){LIKE}{FOUL})"  # what rotted has a row of its own
 )
 _BOOZY = r"(?:yeasty|winey|boozy|beery|alcoholic|(?:like|of) (?:alcohol|wine|beer|yeast|cider))"
 _SOUR = r"(?:sour|fermented|vinegary|(?:like|of) vinegar)"
@@ -77,21 +73,21 @@ _COLOURED = (
     "unnatural-colour thawed-off egg-colour potato-green potato-old metal-pickles dark-pickles "
     "mouldy-grain dark-kraut"
 )
-_MOULDY_SPOTS = (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould", "spoiled", _UNSURE)
+_MOULDY_SPOTS = (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould", "spoiled", UNSURE)
 
 #: Words, and the signs they may mean, tier by tier.
 SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"explo(?:d\w*|sion)|burst\w*|bl[eo]w(?:n|s|ing)? (?:up|apart|open|out|its (?:lid|top))",
-     (_BURST, _GAS, "spoiled", _UNSURE)),
+     (_BURST, _GAS, "spoiled", UNSURE)),
     (r"poison\w*|botuli\w*|toxi\w*|(?:made|make|makes|got|fell|felt|feel|was|were) "
      r"(?:(?:me|us|him|her|them|\w+ of us|everyone|somebody|someone|very) )?(?:ill|sick)|"
      r"sick\w*|ill(?:ness)?|vomit\w*|threw up",
-     (_BURST, _SMELL, "spoiled", _UNSURE)),
+     (_BURST, _SMELL, "spoiled", UNSURE)),
     (r"(?:lids? |it )?(?:popped|pops?|popping)(?: up)?(?: lids?)?|(?:lid )?(?:bulg\w*|swollen|"
      r"swell\w*|domed?|doming|bloat\w*|puff\w*|blown(?: up)?|convex)|(?:lid (?:is )?up|raised lid|"
      r"lid (?:is )?raised)",
      ("swollen-lid puffed-pack oil-bubbles swollen-frozen tight-sweet-drink working-bubbles",
-      "spoiled", _UNSURE)),
+      "spoiled", UNSURE)),
     (r"(?:lid )?(?:flex\w*|click\w*|pings?|pinging|springs?|springy|gives)(?: lid)?|"
      r"lid moves", ("springing-lid",)),
     (r"no vacuum|(?:lost|no longer) (?:its |the )?vacuum|vacuum (?:is )?(?:lost|gone)|"
@@ -100,7 +96,7 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"dried (?:drips?|streaks?|runs?)|streak\w*|crust\w* (?:on the )?rim|sticky rim|"
      r"dried food on (?:the )?rim", ("dried-streaks",)),
     (r"leak\w*|seep\w*|ooz\w*|dribbl\w*|drip(?:s|ped|ping)?|wet under (?:the )?lid|"
-     r"weeping lid|lid (?:is )?weeping", ("leaking-lid squash-cavity", "spoiled", _UNSURE)),
+     r"weeping lid|lid (?:is )?weeping", ("leaking-lid squash-cavity", "spoiled", UNSURE)),
     (r"weep\w*", ("leaking-lid weeping-jelly wax-lid allium-mushy",)),
     (r"rust\w* (?:right )?(?:through|inside|in|under|into|at|on) (?:the )?(?:rim|lid rim|seal|lid "
      r"inside|inside)|rust\w* through|rust\w* inside(?: the)?(?: lid)?|(?:deep|eaten) rust\w*",
@@ -110,13 +106,13 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
      r"dried out", ("freezer-burn loose-frost",)),
     (r"kahm(?: yeast)?", ("kahm",)),
     (rf"(?:pink|red|orange) (?:(?:yeast|film|scum|slime|growth|mou?ld|fuzz)|{_ON_TOP})|slimy pink",
-     (f"{_MOULD} {_SLIME}", "spoiled", _UNSURE)),
+     (f"{_MOULD} {_SLIME}", "spoiled", UNSURE)),
     (r"(?:black|red|green|long|blue) (?:fuzzy |furry )?(?:mou?ld|fuzz|rot)|fuzzy black mou?ld|"
      rf"(?:black\w*|green|blue) {_ON_TOP}|(?:top|surface) (?:is )?black\w*",
-     (f"{_MOULD} sliced-mould roots-slimy soft-cheese-mould brie-mould", "spoiled", _UNSURE)),
+     (f"{_MOULD} sliced-mould roots-slimy soft-cheese-mould brie-mould", "spoiled", UNSURE)),
     (r"white (?:film|scum|layer|yeast)|film|scum",
      ("kahm kraut-scum ferment-mould", f"{_MOULD} sliced-mould soft-cheese-mould", "spoiled",
-      _UNSURE)),
+      UNSURE)),
     (r"yellow (?:spots?|specks?|grains?|crystals?)", ("asparagus-crystals",)),
     (r"glass\w* crystals?", ("fish-crystals",)),
     (r"(?:pink|blue) tint", ("pink-blue-fruit",)),
@@ -125,20 +121,20 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (rf"(?:green|blue|white|gr[ae]y|red|pink|brown|fawn|yellow) {_SPOT}",
      ("canned-mould", _SPOTTED, *_MOULDY_SPOTS)),
     (r"(?:white )?(?:mou?ld\w*|fuzz\w*|furry|fur|fluff|hairy|cotton\w*)",
-     (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould brie-mould onion-black-powder", "spoiled", _UNSURE)),
+     (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould brie-mould onion-black-powder", "spoiled", UNSURE)),
     (rf"(?:smell\w*|odou?rs?|scent) {_OFF}|{_OFF} (?:smell\w*|odou?rs?|scent)|stinks?|stinky|stank|"
      r"stinking|reeks?|putrid|foul|rancid|musty|(?:ammonia|skunky) smell|ammonia",
-     (f"{_SMELL} {_SPOILED}", "spoiled", _UNSURE)),
+     (f"{_SMELL} {_SPOILED}", "spoiled", UNSURE)),
     (rf"(?:smell\w*|odou?rs?) {_BOOZY}|{_BOOZY} (?:smell\w*|odou?rs?)|yeasty|winey|flat sour",
      (f"{_SOUR_SMELL} bubbles-alcohol-smell", "spoiled")),
     (rf"(?:smell\w*|odou?rs?) {_SOUR}|{_SOUR} (?:smell\w*|odou?rs?)",
      (f"{_SOUR_SMELL} bubbles-alcohol-smell soft-kraut", "spoiled")),
     (r"bubbling|bubbly|bubbles? (?:rising|moving)|moving bubbles?|fizz\w*|hiss\w*|gas\w*|foam\w*|"
      r"froth\w*|spurt\w*|spray\w*(?: out)?|gush\w*|ferment(?:ed|ing)",
-     (_GAS, "dry-winey", "spoiled", _UNSURE)),
-    (r"bubbles?", (f"{_GAS} jam-still-bubbles", "spoiled", _UNSURE)),
+     (_GAS, "dry-winey", "spoiled", UNSURE)),
+    (r"bubbles?", (f"{_GAS} jam-still-bubbles", "spoiled", UNSURE)),
     (r"mother|(?:jelly|slimy) disc|jelly|disc|strands", ("mother",)),
-    (r"slim\w*|rop[ey]y?|stringy|slipper\w*|gooey", (_SLIME, "spoiled", _UNSURE)),
+    (r"slim\w*|rop[ey]y?|stringy|slipper\w*|gooey", (_SLIME, "spoiled", UNSURE)),
     (r"sticky(?: glass)?|stick\w* together|stuck(?: together)?|clump\w*|lump\w*|caked",
      ("sticky-jar dried-streaks dry-sticking powder-lump smoked-slimy cured-slime jerky-fat",
       "thawed-off", "spoiled")),
@@ -175,9 +171,9 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"(?:turned )?yellow(?: leaves)?",
      ("yellowed-white-vegetable unnatural-colour cabbage-leaves fish-rancid", "spoiled")),
     (r"worms?|worm holes|wormy|maggots?|larvae?|grubs?|caterpillars?|web\w*|moths?|infest\w*|holes|"
-     r"(?:flour |grain )mites?", ("infested", _UNSURE)),
+     r"(?:flour |grain )mites?", ("infested", UNSURE)),
     (r"(?:a few )?(?:bugs?|insects?|beetles?|ants?|flies|weevils?|mites?|wireworms?)",
-     ("infested few-insects", _UNSURE)),
+     ("infested few-insects", UNSURE)),
     (r"mice|mouse|rats?|rodents?|gnaw\w*|nibbl\w*|chew\w*|droppings|tooth marks",
      ("rodents gnawed-pack",)),
     (r"(?:cracked|chipped|broken|smashed) (?:glass|jar|shell|rim)|crack\w*|chip(?:s|ped)|dent\w*|"
@@ -204,23 +200,23 @@ SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"crystalli[sz]ed|crystals?",
      ("honey-solid jam-sugar-grains fish-crystals syrup-crystals cheese-crystals "
       "asparagus-crystals spinach-crystals",)),
-    (r"refrozen|refroze", ("refrozen-slab", _UNSURE)),
+    (r"refrozen|refroze", ("refrozen-slab", UNSURE)),
     (r"thawed and warm|warm and thawed|thawed warm",
-     ("thawed-warm thawed-warm-dairy thawed-warm-vegetable thawed-fruit-off", _UNSURE)),
+     ("thawed-warm thawed-warm-dairy thawed-warm-vegetable thawed-fruit-off", UNSURE)),
     (r"left (?:out|unchilled)\w*(?: (?:of the fridge|overnight))?|not refrigerated|unchilled|"
      r"out of the fridge",
-     ("oil-unchilled smoked-unchilled warm-pickled-eggs sliced-ham-warm", _UNSURE)),
+     ("oil-unchilled smoked-unchilled warm-pickled-eggs sliced-ham-warm", UNSURE)),
     (r"curdled|sour|clumpy|lumpy", ("smoked-slimy", "spoiled")),
     (r"looks? (?:wrong|bad|odd|strange|off|funny|weird)|(?:not|un) ?sure|doubt\w*|"
      r"something (?:is )?(?:off|wrong)|tastes? (?:off|bad|sour|funny|odd|wrong|strange|weird)",
-     (_UNSURE,)),
+     (UNSURE,)),
     (r"(?:gone|went|going) (?:off|bad)|spoil(?:ed|t|ing)|rott?(?:en|ing|s|ted)?|rotten outer "
      r"leaves|decay\w*",
-     (f"{_ROT} ferment-putrid", "spoiled", _UNSURE)),
+     (f"{_ROT} ferment-putrid", "spoiled", UNSURE)),
     (r"smelly|(?:smell(?:s|ed)?|smelt)(?= *$| +(?:and|so|when|on)\b)|"
      r"^ *(?:(?:it|they|is|are|was|were|all|a|bit|very|"
      r"quite|too|just|looked|seemed) )*(?:off|bad) *$",
-     (f"{_SMELL} {_SPOILED}", "spoiled", _UNSURE)),
+     (f"{_SMELL} {_SPOILED}", "spoiled", UNSURE)),
 )  # fmt: skip
 
 #: What may stand beside, and leaves a harmless sign what it is.

@@ -34,7 +34,8 @@ _WORST_FIRST = tuple(SignVerdict)
 
 #: From these on, a food that is not in the tables is not taken for one of a named class.
 _LENIENT = (SignVerdict.USE_NOW, SignVerdict.HARMLESS)
-#: The sign of what nobody can name by looks; that of an open vessel begins with it.
+#: The sign of what nobody can name by looks, never tasted to find out (US disease agency, in
+#: Monterey's copy); that of an open vessel begins with it.
 UNSURE = "unsure"
 THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 

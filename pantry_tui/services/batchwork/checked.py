@@ -79,12 +79,12 @@ def _kept(
     return doubted_kept(
         method,
         food,
+        size,
         record,
         note,
         perishes=must_go,
         doubted=doubted,
         signs=load_signs,
-        size=size,
     )
 
 

@@ -16,7 +16,8 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.log.moments import when
 from pantry_tui.core.model import Batch, FoodFacts
-from pantry_tui.core.safety.note_before import ASKS_WHICH, names_enough, unanswered
+from pantry_tui.core.safety.note_before import names_enough as _named
+from pantry_tui.core.safety.note_before import unanswered
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.process import Doubt
 from pantry_tui.core.safety.record import Details, key_named, read_details
@@ -203,11 +204,6 @@ def _signed(p: Pantry, batch: Batch) -> int:
     """How many of its containers, here or gone, showed a sign that throws them away."""
     mine = p.containers_of(batch)
     return sum(any(seen.verdict in UNFIT for seen in one.signs) for one in mine)
-
-
-def _named(sentence: str, signed: int) -> bool:
-    """Whether it asked which of the jars a note meant, and so many have been named."""
-    return ASKS_WHICH in sentence and names_enough(sentence, signed)
 
 
 def _left_out(note: str, method: Method, record: Mapping[str, str]) -> dict[str, str]:

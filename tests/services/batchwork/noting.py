@@ -2,17 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
+
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import PutUp
-from pantry_tui.services.stock import places
-
-
-def cold_places(p: Pantry) -> Pantry:
-    """A freezer and a cellar beside what the larder has."""
-    for name in ("freezer", "cellar"):
-        places.add(p, name, name)
-    return p
 
 
 def as_typed(line: str, note: str = "") -> str:
@@ -28,3 +22,13 @@ def tried(p: Pantry, line: str, note: str = "") -> PutUp:
 def quotes(found: PutUp) -> bool:
     """Whether the note is held against it."""
     return any("Its note says" in one for one in found.reasons)
+
+
+def tried_each(p: Pantry, line: str, notes: Iterable[str]) -> dict[str, PutUp]:
+    """The same with each note by itself."""
+    return {note: tried(p, line, note) for note in notes}
+
+
+def quoted(found: Mapping[str, PutUp]) -> set[str]:
+    """The notes that are held against it."""
+    return {note for note, one in found.items() if quotes(one)}

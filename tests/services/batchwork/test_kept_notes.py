@@ -12,7 +12,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.correct import correct
-from tests.services.batchwork.noting import cold_places, quotes, tried
+from tests.services.batchwork.noting import quoted, quotes, tried, tried_each
 
 OIL = "2 bottles olive oil, larder"
 DRIED = "3 jars dried tomatoes, larder"
@@ -134,41 +134,36 @@ FINE = {
 }  # fmt: skip
 
 
-@pytest.fixture
-def larder(larder: Pantry) -> Pantry:
-    return cold_places(larder)
-
-
 @pytest.mark.parametrize("line", DOUBTED)
-def test_what_a_note_says_is_held_against_it(larder: Pantry, line: str) -> None:
-    found = {note: tried(larder, line, note) for note in DOUBTED[line]}
+def test_what_a_note_says_is_held_against_it(chilled: Pantry, line: str) -> None:
+    found = tried_each(chilled, line, DOUBTED[line])
     assert {note: one.verdict for note, one in found.items()} == dict.fromkeys(
         DOUBTED[line], Verdict.UNKNOWN
     )
-    assert [note for note, one in found.items() if not quotes(one)] == []
+    assert quoted(found) == set(found)
     assert [note for note, one in found.items() if one.discard_after is not None] == []
 
 
 @pytest.mark.parametrize("line", THROWN)
-def test_what_is_surely_over_is_thrown_away_at_once(larder: Pantry, line: str) -> None:
-    found = {note: tried(larder, line, note) for note in THROWN[line]}
+def test_what_is_surely_over_is_thrown_away_at_once(chilled: Pantry, line: str) -> None:
+    found = tried_each(chilled, line, THROWN[line])
     assert {note: one.verdict for note, one in found.items()} == dict.fromkeys(
         THROWN[line], Verdict.DISCARD
     )
-    assert [note for note, one in found.items() if not quotes(one)] == []
+    assert quoted(found) == set(found)
 
 
-def test_what_smells_sour_or_stood_in_a_flood_is_not_tasted(larder: Pantry) -> None:
+def test_what_smells_sour_or_stood_in_a_flood_is_not_tasted(chilled: Pantry) -> None:
     for note in ("smells sour", "stood in flood water"):
-        assert tried(larder, BEEF, note).verdict is Verdict.DO_NOT_TASTE
-    assert not quotes(tried(larder, BEEF, "from the farm where the field was flooded"))
+        assert tried(chilled, BEEF, note).verdict is Verdict.DO_NOT_TASTE
+    assert not quotes(tried(chilled, BEEF, "from the farm where the field was flooded"))
 
 
 @pytest.mark.parametrize("line", FINE)
-def test_a_good_note_says_nothing(larder: Pantry, line: str) -> None:
-    bare = tried(larder, line)
-    found = {note: tried(larder, line, note) for note in FINE[line]}
-    assert {note: one.reasons for note, one in found.items() if quotes(one)} == {}
+def test_a_good_note_says_nothing(chilled: Pantry, line: str) -> None:
+    bare = tried(chilled, line)
+    found = tried_each(chilled, line, FINE[line])
+    assert quoted(found) == set()
     dates = bare.verdict, bare.best_by, bare.discard_after
     assert {
         n: o for n, o in found.items() if (o.verdict, o.best_by, o.discard_after) != dates
@@ -176,53 +171,53 @@ def test_a_good_note_says_nothing(larder: Pantry, line: str) -> None:
 
 
 @pytest.mark.parametrize("note", ["vacuum sealed", "vac packed", "in vacuum bags"])
-def test_a_pack_without_air_is_one_by_its_note_too(larder: Pantry, note: str) -> None:
-    airless = tried(larder, f"{TROUT}, vacuum=yes")
-    bare, noted = tried(larder, TROUT), tried(larder, TROUT, note)
+def test_a_pack_without_air_is_one_by_its_note_too(chilled: Pantry, note: str) -> None:
+    airless = tried(chilled, f"{TROUT}, vacuum=yes")
+    bare, noted = tried(chilled, TROUT), tried(chilled, TROUT, note)
     assert bare.discard_after is not None
     assert noted.discard_after is not None
     assert noted.discard_after == airless.discard_after
     assert noted.discard_after < bare.discard_after
-    assert tried(larder, f"{TROUT}, vacuum=yes", note).discard_after == airless.discard_after
-    assert putup.read(larder, f'{TROUT}, vacuum=no, note="{note}"').problems
+    assert tried(chilled, f"{TROUT}, vacuum=yes", note).discard_after == airless.discard_after
+    assert putup.read(chilled, f'{TROUT}, vacuum=no, note="{note}"').problems
 
 
 @pytest.mark.parametrize("told", ["note=no salt", "note=unsalted", "salt=none"])
-def test_no_smoked_fish_is_published_without_salt(larder: Pantry, told: str) -> None:
+def test_no_smoked_fish_is_published_without_salt(chilled: Pantry, told: str) -> None:
     for way in ("hot", "cold"):
-        found = tried(larder, f"3 packs {way} smoked trout, fridge, {told}")
+        found = tried(chilled, f"3 packs {way} smoked trout, fridge, {told}")
         assert found.verdict is Verdict.UNKNOWN
         assert "No salt was used" in found.reasons[0]
 
 
-def test_a_note_makes_nobody_believe_a_later_date_of_a_shop(larder: Pantry) -> None:
-    said = putup.read(larder, "2 packs pork chops, bought in, fridge, note=vacuum packed")
+def test_a_note_makes_nobody_believe_a_later_date_of_a_shop(chilled: Pantry) -> None:
+    said = putup.read(chilled, "2 packs pork chops, bought in, fridge, note=vacuum packed")
     assert dict(said.process)["vacuum"] == "unknown"
 
 
-def test_two_hours_are_the_line(larder: Pantry) -> None:
-    sound = tried(larder, SOUP).verdict
-    assert tried(larder, SOUP, "stood on the counter 2 hours").verdict is sound
-    assert tried(larder, SOUP, "stood on the counter 121 minutes").verdict is Verdict.DISCARD
-    assert tried(larder, SOUP, "stood outside 60 min at 95 F").verdict is sound
-    assert tried(larder, SOUP, "stood outside 61 min at 95 F").verdict is Verdict.DISCARD
+def test_two_hours_are_the_line(chilled: Pantry) -> None:
+    sound = tried(chilled, SOUP).verdict
+    assert tried(chilled, SOUP, "stood on the counter 2 hours").verdict is sound
+    assert tried(chilled, SOUP, "stood on the counter 121 minutes").verdict is Verdict.DISCARD
+    assert tried(chilled, SOUP, "stood outside 60 min at 95 F").verdict is sound
+    assert tried(chilled, SOUP, "stood outside 61 min at 95 F").verdict is Verdict.DISCARD
 
 
-def test_a_note_that_is_put_right_alone_lifts_nothing(larder: Pantry) -> None:
-    putup.put_up(larder, putup.read(larder, SOUP))
-    (batch,) = larder.stock.batches.values()
-    assert larder.judge(larder.containers_of(batch)[0]).verdict is not Verdict.DISCARD
+def test_a_note_that_is_put_right_alone_lifts_nothing(chilled: Pantry) -> None:
+    putup.put_up(chilled, putup.read(chilled, SOUP))
+    (batch,) = chilled.stock.batches.values()
+    assert chilled.judge(chilled.containers_of(batch)[0]).verdict is not Verdict.DISCARD
     for note in ("left out overnight", "chilled at once"):
-        correct(larder, batch.code, note=note)
-        judged = larder.judge(larder.containers_of(larder.stock.batches[batch.id])[0])
+        correct(chilled, batch.code, note=note)
+        judged = chilled.judge(chilled.containers_of(chilled.stock.batches[batch.id])[0])
         assert judged.verdict is Verdict.DISCARD
         assert judged.discard_after is not None
 
 
-def test_a_note_of_before_is_read_too(larder: Pantry, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_note_of_before_is_read_too(chilled: Pantry, monkeypatch: pytest.MonkeyPatch) -> None:
     """A new check reaches what was put up before it, with no record beside its note."""
     monkeypatch.setattr(putup, "checked", lambda *_: None)
-    putup.put_up(larder, putup.read(larder, f"{SOUP}, note=left out overnight"))
-    (batch,) = larder.stock.batches.values()
+    putup.put_up(chilled, putup.read(chilled, f"{SOUP}, note=left out overnight"))
+    (batch,) = chilled.stock.batches.values()
     assert "left out overnight" in batch.doubt[0]
-    assert larder.judge(larder.containers_of(batch)[0]).verdict is Verdict.DISCARD
+    assert chilled.judge(chilled.containers_of(batch)[0]).verdict is Verdict.DISCARD

@@ -7,7 +7,7 @@ import pytest
 
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
-from tests.services.batchwork.noting import cold_places, quotes, tried
+from tests.services.batchwork.noting import quotes, tried
 
 KRAUT = "1 crock sauerkraut 10 lb, lactic ferment, salt=2.25%, 25 oct, cellar"
 WINE = "1 demijohn plum wine, alcohol ferment, 1 nov, cellar"
@@ -16,37 +16,35 @@ HAM = "1 ham 12 lb, salted, salt=5%, 20 nov, fridge"
 
 @pytest.mark.parametrize("line", [KRAUT, WINE])
 @pytest.mark.parametrize(
-    ("note", "books"),
+    ("note", "sentence"),
     [
-        ("opened a month ago", "`ready"), ("froze in the shed", "`move"),
-        ("frozen solid overnight", "`move"), ("thawed again", "`move"),
-        ("power was off for two days", "`outage`"), ("the jar is open already", "`ready"),
+        ("opened a month ago", "still in progress"),
+        ("froze in the shed", "freezes while it works"),
+        ("frozen solid overnight", "freezes while it works"),
+        ("thawed again", "freezes while it works"),
+        ("power was off for two days", "power cut"),
+        ("the jar is open already", "still in progress"),
     ],
-)  # fmt: skip
-def test_what_happened_to_it_is_asked_for(larder: Pantry, line: str, note: str, books: str) -> None:
-    bare = tried(cold_places(larder), line)
-    found = tried(larder, line, note)
-    assert quotes(found)
+)
+def test_what_happened_to_it_is_asked_for(
+    chilled: Pantry, line: str, note: str, sentence: str
+) -> None:
+    bare = tried(chilled, line)
+    found = tried(chilled, line, note)
     assert found.verdict is Verdict.UNKNOWN
     assert bare.verdict is Verdict.NEEDS_CARE
-    assert any(books.strip("`") in one for one in _with_commands(found.reasons)), found.reasons
-
-
-def _with_commands(reasons: tuple[str, ...]) -> list[str]:
-    """A dry run names no batch to a command: what stands before it is told."""
-    words = {"ready": "still in progress", "move": "freezes while it works", "outage": "power cut"}
-    return [f"{one} {key}" for one in reasons for key, said in words.items() if said in one]
+    assert any("Its note says" in one and sentence in one for one in found.reasons), found.reasons
 
 
 @pytest.mark.parametrize("note", ["moved to the fridge last week", "carried down to the cellar"])
-def test_a_place_is_told_and_leaves_what_it_is(larder: Pantry, note: str) -> None:
-    found = tried(cold_places(larder), KRAUT, note)
+def test_a_place_is_told_and_leaves_what_it_is(chilled: Pantry, note: str) -> None:
+    found = tried(chilled, KRAUT, note)
     assert quotes(found)
     assert found.verdict is Verdict.NEEDS_CARE
 
 
-def test_what_is_cured_is_judged_as_opened_too(larder: Pantry) -> None:
-    assert tried(larder, HAM, "opened a month ago").verdict is not Verdict.NEEDS_CARE
+def test_what_is_cured_is_judged_as_opened_too(chilled: Pantry) -> None:
+    assert tried(chilled, HAM, "opened a month ago").verdict is not Verdict.NEEDS_CARE
 
 
 @pytest.mark.parametrize(
@@ -57,8 +55,8 @@ def test_what_is_cured_is_judged_as_opened_too(larder: Pantry) -> None:
         "will go to the fridge", "thawed plums", "not frozen", "bubbling nicely",
     ],
 )  # fmt: skip
-def test_what_did_not_happen_has_no_word(larder: Pantry, note: str) -> None:
-    bare, found = tried(cold_places(larder), KRAUT), tried(larder, KRAUT, note)
+def test_what_did_not_happen_has_no_word(chilled: Pantry, note: str) -> None:
+    bare, found = tried(chilled, KRAUT), tried(chilled, KRAUT, note)
     assert not quotes(found)
     assert found.verdict is bare.verdict
 
@@ -71,6 +69,6 @@ def test_what_did_not_happen_has_no_word(larder: Pantry, note: str) -> None:
     ],
 )
 def test_out_of_the_cold_counts_of_a_liqueur_with_egg_or_cream_alone(
-    larder: Pantry, line: str, verdict: Verdict
+    chilled: Pantry, line: str, verdict: Verdict
 ) -> None:
-    assert tried(cold_places(larder), line, "left out overnight").verdict is verdict
+    assert tried(chilled, line, "left out overnight").verdict is verdict

@@ -13,7 +13,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act
 from pantry_tui.services.stock.correct import correct
-from tests.services.batchwork.noting import cold_places, quotes, tried
+from tests.services.batchwork.noting import quoted, tried, tried_each
 
 RICE = "2 lb rice, bought in, larder"
 OATS = "2 lb oats, bought in, larder"
@@ -257,16 +257,11 @@ GOOD = {
 }  # fmt: skip
 
 
-@pytest.fixture
-def larder(larder: Pantry) -> Pantry:
-    return cold_places(larder)
-
-
 @pytest.mark.parametrize("line", RAISED)
-def test_what_the_note_says_it_is_counts(larder: Pantry, line: str) -> None:
-    bare = tried(larder, line)
-    found = {note: tried(larder, line, note) for note in RAISED[line]}
-    assert [note for note, one in found.items() if not quotes(one)] == []
+def test_what_the_note_says_it_is_counts(chilled: Pantry, line: str) -> None:
+    bare = tried(chilled, line)
+    found = tried_each(chilled, line, RAISED[line])
+    assert quoted(found) == set(found)
     assert [note for note, one in found.items() if one.note_aside] == []
     same = bare.verdict, bare.best_by, bare.discard_after
     assert [
@@ -275,10 +270,10 @@ def test_what_the_note_says_it_is_counts(larder: Pantry, line: str) -> None:
 
 
 @pytest.mark.parametrize("line", RAISED)
-def test_a_note_never_makes_any_day_later(larder: Pantry, line: str) -> None:
-    bare = tried(larder, line)
+def test_a_note_never_makes_any_day_later(chilled: Pantry, line: str) -> None:
+    bare = tried(chilled, line)
     for note in (*RAISED[line], *GOOD.get(line, ())):
-        one = tried(larder, line, note)
+        one = tried(chilled, line, note)
         assert (one.best_by or date.min) <= (bare.best_by or date.max), note
         if one.discard_after is None and bare.discard_after is not None:
             assert one.verdict in (Verdict.UNKNOWN, Verdict.DISCARD), note
@@ -287,10 +282,10 @@ def test_a_note_never_makes_any_day_later(larder: Pantry, line: str) -> None:
 
 
 @pytest.mark.parametrize("line", GOOD)
-def test_what_is_meant_for_it_says_nothing(larder: Pantry, line: str) -> None:
-    bare = tried(larder, line)
-    found = {note: tried(larder, line, note) for note in GOOD[line]}
-    assert {note: one.reasons for note, one in found.items() if quotes(one)} == {}
+def test_what_is_meant_for_it_says_nothing(chilled: Pantry, line: str) -> None:
+    bare = tried(chilled, line)
+    found = tried_each(chilled, line, GOOD[line])
+    assert quoted(found) == set()
     same = bare.verdict, bare.best_by, bare.discard_after
     assert [
         note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
@@ -298,53 +293,53 @@ def test_what_is_meant_for_it_says_nothing(larder: Pantry, line: str) -> None:
     assert [note for note, one in found.items() if not one.note_aside] == []
 
 
-def test_cooked_rice_has_the_day_of_cooked_rice(larder: Pantry) -> None:
+def test_cooked_rice_has_the_day_of_cooked_rice(chilled: Pantry) -> None:
     """United Kingdom NHS: a day in the refrigerator; this figure is the one in use."""
-    made = tried(larder, "2 boxes rice, bought in, fridge", "cooked")
-    cooked = tried(larder, "2 boxes cooked rice, cooked meal, fridge")
-    assert cooked.discard_after == larder.today + timedelta(days=1)
+    made = tried(chilled, "2 boxes rice, bought in, fridge", "cooked")
+    cooked = tried(chilled, "2 boxes cooked rice, cooked meal, fridge")
+    assert cooked.discard_after == chilled.today + timedelta(days=1)
     code = putup.put_up(
-        larder, putup.read(larder, '2 boxes rice, bought in, fridge, note="cooked"')
+        chilled, putup.read(chilled, '2 boxes rice, bought in, fridge, note="cooked"')
     ).code
-    (batch,) = (one for one in larder.stock.batches.values() if one.code == code)
-    assert larder.judge(larder.containers_of(batch)[0]).discard_after == cooked.discard_after
+    (batch,) = (one for one in chilled.stock.batches.values() if one.code == code)
+    assert chilled.judge(chilled.containers_of(batch)[0]).discard_after == cooked.discard_after
     assert made.verdict in (Verdict.UNKNOWN, Verdict.EAT_SOON)
 
 
 @pytest.mark.parametrize("line", [RICE, POTATOES, CABBAGES])
-def test_what_is_cooked_may_not_stand_out_of_the_cold(larder: Pantry, line: str) -> None:
-    assert tried(larder, line, "boiled").verdict is Verdict.DISCARD
-    assert tried(larder, line, "boiled").best_by is None
+def test_what_is_cooked_may_not_stand_out_of_the_cold(chilled: Pantry, line: str) -> None:
+    assert tried(chilled, line, "boiled").verdict is Verdict.DISCARD
+    assert tried(chilled, line, "boiled").best_by is None
 
 
-def test_rice_that_is_cooked_on_the_way_to_the_refrigerator(larder: Pantry) -> None:
-    code = putup.put_up(larder, putup.read(larder, RICE)).code
+def test_rice_that_is_cooked_on_the_way_to_the_refrigerator(chilled: Pantry) -> None:
+    code = putup.put_up(chilled, putup.read(chilled, RICE)).code
     from pantry_tui.services.batchwork.repack import repack
 
-    made = repack(larder, code, "1 box, fridge, note=cooked", "1 lb")
-    assert made.discard_after == larder.today + timedelta(days=1)
+    made = repack(chilled, code, "1 box, fridge, note=cooked", "1 lb")
+    assert made.discard_after == chilled.today + timedelta(days=1)
     assert any("cooked rice" in one.lower() for one in made.reasons)
     assert not any("6 months" in one for one in made.reasons)
 
 
-def test_a_state_goes_with_a_note_that_is_put_right_and_that_is_said(larder: Pantry) -> None:
-    code = putup.put_up(larder, putup.read(larder, f'{MILK}, note="opened a week ago"')).code
-    (batch,) = larder.stock.batches.values()
-    first = larder.containers_of(batch)[0]
-    assert larder.judge(first).verdict is Verdict.UNKNOWN
-    assert not larder.judge(first).usable
-    assert f"`open {code}`" in larder.judge(first).reasons[0]
-    told = correct(larder, code, note="from Anna").message
+def test_a_state_goes_with_a_note_that_is_put_right_and_that_is_said(chilled: Pantry) -> None:
+    code = putup.put_up(chilled, putup.read(chilled, f'{MILK}, note="opened a week ago"')).code
+    (batch,) = chilled.stock.batches.values()
+    first = chilled.containers_of(batch)[0]
+    assert chilled.judge(first).verdict is Verdict.UNKNOWN
+    assert not chilled.judge(first).usable
+    assert f"`open {code}`" in chilled.judge(first).reasons[0]
+    told = correct(chilled, code, note="from Anna").message
     assert "That makes it milder" in told
-    now = larder.containers_of(larder.stock.batches[batch.id])
-    assert [larder.judge(one).usable for one in now] == [True, True]
+    now = chilled.containers_of(chilled.stock.batches[batch.id])
+    assert [chilled.judge(one).usable for one in now] == [True, True]
 
 
-def test_to_open_one_lifts_nothing_of_its_note(larder: Pantry) -> None:
-    code = putup.put_up(larder, putup.read(larder, f'{HONEY}, note="opened at christmas"')).code
-    (batch,) = larder.stock.batches.values()
-    before = [larder.judge(one) for one in larder.containers_of(batch)]
-    act.open_(larder, code)
-    after = [larder.judge(one) for one in larder.containers_of(larder.stock.batches[batch.id])]
+def test_to_open_one_lifts_nothing_of_its_note(chilled: Pantry) -> None:
+    code = putup.put_up(chilled, putup.read(chilled, f'{HONEY}, note="opened at christmas"')).code
+    (batch,) = chilled.stock.batches.values()
+    before = [chilled.judge(one) for one in chilled.containers_of(batch)]
+    act.open_(chilled, code)
+    after = [chilled.judge(one) for one in chilled.containers_of(chilled.stock.batches[batch.id])]
     assert [one.best_by or date.max for one in after] <= [one.best_by or date.max for one in before]
     assert after[1].verdict is before[1].verdict

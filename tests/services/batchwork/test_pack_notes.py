@@ -7,7 +7,7 @@ import pytest
 
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
-from tests.services.batchwork.noting import cold_places, quotes, tried
+from tests.services.batchwork.noting import quoted, tried, tried_each
 
 TINS = "6 tins chopped tomatoes, bought in, larder"
 PULSES = "4 tins lentils, bought in, larder"
@@ -102,43 +102,38 @@ GOOD = {
 }  # fmt: skip
 
 
-@pytest.fixture
-def larder(larder: Pantry) -> Pantry:
-    return cold_places(larder)
-
-
 @pytest.mark.parametrize("line", BAD)
-def test_what_went_bad_in_its_pack_is_never_sound(larder: Pantry, line: str) -> None:
-    found = {note: tried(larder, line, note) for note in BAD[line]}
-    assert [note for note, one in found.items() if not quotes(one)] == []
+def test_what_went_bad_in_its_pack_is_never_sound(chilled: Pantry, line: str) -> None:
+    found = tried_each(chilled, line, BAD[line])
+    assert quoted(found) == set(found)
     over = {Verdict.UNKNOWN, Verdict.DISCARD, Verdict.DO_NOT_TASTE}
     assert {n: o.verdict for n, o in found.items() if o.verdict not in over} == {}
 
 
 @pytest.mark.parametrize("line", GOOD)
-def test_what_is_well_in_its_pack_raises_nothing(larder: Pantry, line: str) -> None:
-    bare = tried(larder, line)
-    found = {note: tried(larder, line, note) for note in GOOD[line]}
-    assert {note: one.reasons for note, one in found.items() if quotes(one)} == {}
+def test_what_is_well_in_its_pack_raises_nothing(chilled: Pantry, line: str) -> None:
+    bare = tried(chilled, line)
+    found = tried_each(chilled, line, GOOD[line])
+    assert quoted(found) == set()
     assert {n: o.verdict for n, o in found.items() if o.verdict is not bare.verdict} == {}
 
 
-def test_the_verdict_is_that_of_the_sign(larder: Pantry) -> None:
+def test_the_verdict_is_that_of_the_sign(chilled: Pantry) -> None:
     for note in ("bulging", "leaking", "spurted", "rusted through", "safety button was up"):
-        assert tried(larder, TINS, note).verdict is Verdict.DO_NOT_TASTE
-    assert tried(larder, TINS, "dented on the seam").verdict is Verdict.DISCARD
-    assert tried(larder, HAM, "pack puffed up").verdict is Verdict.DO_NOT_TASTE
+        assert tried(chilled, TINS, note).verdict is Verdict.DO_NOT_TASTE
+    assert tried(chilled, TINS, "dented on the seam").verdict is Verdict.DISCARD
+    assert tried(chilled, HAM, "pack puffed up").verdict is Verdict.DO_NOT_TASTE
     # Hard frozen a swollen bag is mostly ice, and nobody says when it swelled.
-    assert tried(larder, CHICKEN, "pack puffed up").verdict is Verdict.UNKNOWN
-    assert tried(larder, MILK, "curdled").verdict is Verdict.DISCARD
+    assert tried(chilled, CHICKEN, "pack puffed up").verdict is Verdict.UNKNOWN
+    assert tried(chilled, MILK, "curdled").verdict is Verdict.DISCARD
 
 
-def test_two_hours_below_140_f_are_the_line(larder: Pantry) -> None:
-    bare = tried(larder, STEW).verdict
-    assert tried(larder, STEW, "held at 139 F for 2 hours").verdict is bare
-    assert tried(larder, STEW, "held at 140 F for 4 hours").verdict is bare
-    assert tried(larder, STEW, "held at 60 C for 4 hours").verdict is bare
-    assert tried(larder, STEW, "kept at 40 F for 20 hours").verdict is bare
-    assert tried(larder, STEW, "held at 139 F for 121 minutes").verdict is Verdict.DISCARD
-    assert tried(larder, STEW, "delayed start 2 hours").verdict is bare
-    assert tried(larder, STEW, "delayed start 3 hours").verdict is Verdict.DISCARD
+def test_two_hours_below_140_f_are_the_line(chilled: Pantry) -> None:
+    bare = tried(chilled, STEW).verdict
+    assert tried(chilled, STEW, "held at 139 F for 2 hours").verdict is bare
+    assert tried(chilled, STEW, "held at 140 F for 4 hours").verdict is bare
+    assert tried(chilled, STEW, "held at 60 C for 4 hours").verdict is bare
+    assert tried(chilled, STEW, "kept at 40 F for 20 hours").verdict is bare
+    assert tried(chilled, STEW, "held at 139 F for 121 minutes").verdict is Verdict.DISCARD
+    assert tried(chilled, STEW, "delayed start 2 hours").verdict is bare
+    assert tried(chilled, STEW, "delayed start 3 hours").verdict is Verdict.DISCARD

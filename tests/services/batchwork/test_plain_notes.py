@@ -7,7 +7,7 @@ import pytest
 
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
-from tests.services.batchwork.noting import cold_places, quotes, tried
+from tests.services.batchwork.noting import quoted, tried, tried_each
 
 BAD = {
     "3 pint jars green beans, pressure canned, larder, minutes=20 psi=11 canner=dial": (
@@ -17,6 +17,7 @@ BAD = {
         "lid gives when I press it", "weight jiggled only for the last ten minutes",
         "canner ran dry near the end",
         "dropped under 11 pounds twice and I just carried on",
+        "jar weeps when I tip it", "kids both sick after supper", "foam when I took the ring off",
     ),
     "3 pint jars carrots, pressure canned, larder, minutes=25 psi=11 canner=dial": (
         "took the weight off before it had come down", "did not vent, was in a hurry",
@@ -42,12 +43,14 @@ BAD = {
         "didn't boil the jars, lids sucked down by themselves",
         "smells yeasty and it fizzes", "doubled the water",
         "turned upside down to seal instead of the bath",
+        "pickles squidgy",
     ),
     "1 crock sauerkraut 10 lb, lactic ferment, cellar, salt=2.25%, 25 oct": (
         "slime all through", "smells like something died", "mouse got in the crock",
         "black and hairy on top", "kraut turned mushy and brown",
         "maggots round the rim", "cut the salt right down for grandad",
         "dry on top for weeks, brown and mouldy",
+        "worms in it", "brine all gone", "top is pink",
     ),
     "3 half-pint jars strawberry jam, jam, larder, minutes=10": (
         "furry under the lid", "smells of wine", "fermenting, little bubbles",
@@ -55,6 +58,7 @@ BAD = {
         "scraped the mould off, rest looks ok", "hot filled and flipped, no bath",
         "one exploded in the cupboard",
         "spoon stands in it all week, bits of bread in it and green now",
+        "one has a green spot",
     ),
     "2 quart jars cucumbers, fridge pickle, fridge, vinegar=5%": (
         "left out on the counter since Sunday", "slimy cucumbers",
@@ -65,6 +69,7 @@ BAD = {
         "webs in the jar", "bendy and beaded with wet", "smell musty",
         "green dust on some", "moths about", "drops on the glass inside",
         "stuck in a clump and damp",
+        "smells like a damp cellar", "spongy again",
     ),
     "5 bags ground beef 1 lb, frozen, freezer": (
         "freezer door was ajar all weekend, soft", "thawed and I put it back",
@@ -82,6 +87,9 @@ BAD = {
     ),
     "1 jar garlic in oil 1 cup, in oil, fridge": (
         "stood by the stove for a week", "on the shelf since Tuesday", "bubbles in it",
+    ),
+    "20 lb onions, cellar-stored, cellar": (
+        "several have gone to mush", "black and wet inside",
     ),
 }  # fmt: skip
 
@@ -158,44 +166,18 @@ GOOD = {
 }  # fmt: skip
 
 
-#: Written when the others were mended, and of each class that these had missed.
-LATER = {
-    "3 pint jars green beans, pressure canned, larder, minutes=20 psi=11 canner=dial": (
-        "jar weeps when I tip it", "kids both sick after supper", "foam when I took the ring off",
-    ),
-    "3 pint jars dill pickles, vinegar pickle, larder, minutes=15": ("pickles squidgy",),
-    "1 crock sauerkraut 10 lb, lactic ferment, cellar, salt=2.25%, 25 oct": (
-        "worms in it", "brine all gone", "top is pink",
-    ),
-    "3 half-pint jars strawberry jam, jam, larder, minutes=10": ("one has a green spot",),
-    "20 lb onions, cellar-stored, cellar": ("several have gone to mush", "black and wet inside"),
-    "3 jars dried apples 1 lb, dried, larder": ("smells like a damp cellar", "spongy again"),
-}  # fmt: skip
-
-
-@pytest.mark.parametrize("line", LATER)
-def test_what_is_bad_in_other_words_has_a_word(larder: Pantry, line: str) -> None:
-    cold_places(larder)
-    found = {note: tried(larder, line, note) for note in LATER[line]}
-    assert [note for note, one in found.items() if not quotes(one)] == []
-
-
 @pytest.mark.parametrize("line", BAD)
-def test_what_is_bad_has_a_word(larder: Pantry, line: str) -> None:
-    bare = tried(cold_places(larder), line)
-    found = {note: tried(larder, line, note) for note in BAD[line]}
-    silent = [
-        note for note, one in found.items() if one.verdict is bare.verdict and not quotes(one)
-    ]
-    assert silent == []
+def test_what_is_bad_has_a_word(chilled: Pantry, line: str) -> None:
+    found = tried_each(chilled, line, BAD[line])
+    assert quoted(found) == set(found)
     assert Verdict.SOUND not in {one.verdict for one in found.values()}
 
 
 @pytest.mark.parametrize("line", GOOD)
-def test_what_is_well_raises_nothing(larder: Pantry, line: str) -> None:
-    bare = tried(cold_places(larder), line)
-    found = {note: tried(larder, line, note) for note in GOOD[line]}
+def test_what_is_well_raises_nothing(chilled: Pantry, line: str) -> None:
+    bare = tried(chilled, line)
+    found = tried_each(chilled, line, GOOD[line])
     assert {note: one.verdict for note, one in found.items()} == dict.fromkeys(
         GOOD[line], bare.verdict
     )
-    assert [note for note, one in found.items() if quotes(one)] == []
+    assert quoted(found) == set()

@@ -8,7 +8,7 @@ import re
 import pytest
 
 from pantry_tui.services.pantry import Pantry
-from tests.services.batchwork.noting import cold_places, tried
+from tests.services.batchwork.noting import tried
 
 #: Lines, and words that are of other food than theirs.
 OTHER = {
@@ -25,8 +25,8 @@ OTHER = {
 
 
 @pytest.mark.parametrize("line", OTHER)
-def test_no_reason_speaks_of_other_food(larder: Pantry, line: str) -> None:
-    found = tried(cold_places(larder), line)
+def test_no_reason_speaks_of_other_food(chilled: Pantry, line: str) -> None:
+    found = tried(chilled, line)
     told = [one for one in found.reasons if re.search(OTHER[line], one.casefold())]
     assert told == []
     assert found.reasons
