@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import ExitStack
 from datetime import date
 from itertools import count, permutations
@@ -29,7 +29,7 @@ def at(day: int, hour: float | None = None) -> At:
     return At(MADE.replace(day=day), None if hour is None else round(hour * 60))
 
 
-def mine(p: Pantry) -> list[Container]:
+def mine(p: Pantry) -> Sequence[Container]:
     batch = p.batch("2A")
     assert batch is not None
     return p.containers_of(batch)
