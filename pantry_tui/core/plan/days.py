@@ -96,6 +96,18 @@ class Table:
         days = self.possible(one)
         return bool(days) and all(self.wasted(one, day) > one.servings / 2 for day in days)
 
+    def feast(self, one: Candidate) -> bool:
+        """Whether it is a main so big, or so long to thaw, that a usual table has a meal of it left
+        when it keeps no longer, though guests of this week may finish it. Of what is open or thawed
+        whether its rest is more than a few meals."""
+        usual = self.appetite.people
+        if one.bulk or one.at_table is not Role.MAIN:
+            return False
+        if one.must:
+            return one.servings > _MEALS * usual
+        big = one.servings > BIG * usual or one.thaw_days > 1
+        return big and self.shared(one) >= usual
+
     def serves(self, one: Candidate, day: date) -> bool:
         """Whether it can be opened on that day, and is a meal for those who sit there, or half of
         it can be finished."""
