@@ -27,13 +27,14 @@ from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.balance import balanced, left_for_later, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import Kitchen, worth_cooking
-from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
+from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_open
 from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second, too_big
 from pantry_tui.core.plan.lost import eaten_in_time
-from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, lots_of, parts
+from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, in_turn, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE, FILLS
 from pantry_tui.core.plan.room import Ceilings
+from pantry_tui.core.plan.running import once_more, parted
 from pantry_tui.core.plan.schedule import CALM, choose
 from pantry_tui.core.words import Group, Role
 
@@ -88,17 +89,13 @@ class _Week:
         """By day, and what comes next: of bulk the first meal only."""
         found = spread(self.chosen, self.table)
         named = {pick.candidate.container for pick in found.picks}
-        more: dict[str, Candidate] = {}
-        kept: dict[str, Candidate] = {}
-        for number, one in ((n, self.free[n]) for n in self.next if n in self.free):
-            if one.container not in named and one.container not in more:
-                (kept if number in self.keeps else more).setdefault(one.container, one)
+        coming = ((self.free[n], n in self.keeps) for n in self.next if n in self.free)
+        more, kept = in_turn((one, keeps) for one, keeps in coming if one.container not in named)
         stand = (*self.free.values(), *self._taken())
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
         on_table = (pick.candidate for pick in found.picks if not pick.dish)
         over = tuple(one for one in on_table if eaten_up(one, self.table.start, self.needs.credits))
-        after = tuple(more.values()), tuple(kept.values())
-        return replace(found, more=after[0], kept=after[1], mains=mains, over=over)
+        return replace(found, more=more, kept=kept, mains=mains, over=over)
 
     def _taken(self) -> list[Candidate]:
         return [one.candidate for one in self.chosen]
@@ -164,6 +161,8 @@ class _Week:
             self._fill_up(day)
         self._add_mains()  # what filled one day up may have been the main of another
         self._leave_for_later()
+        if parted(self.chosen, self.table, self._spread()):
+            self._laid_out = None
 
     def _add_mains(self) -> None:
         for day in self.table.days:
@@ -221,9 +220,12 @@ class _Week:
         return one is not None
 
     def _add_main(self, day: date) -> bool:
-        """The next main, one that fits before one of which some is too much at any time."""
-        main = {Role.MAIN}
-        return self._add(day, main) or self._add(day, main, shared=True) or self._add_big(day, main)
+        """The next main, one that fits before one of which some is too much at any time; what does
+        not press rather not once more the food of the evenings about that day."""
+        main, coming = {Role.MAIN}, {n: self.free[n] for n in self.next if n in self.free}
+        others = coming.keys() - once_more(day, coming, self._spread()) | self.pressing
+        some = self._add(day, main, others) or self._add(day, main)
+        return some or self._add(day, main, shared=True) or self._add_big(day, main)
 
     def _add_big(self, day: date, roles: Collection[Role]) -> bool:
         """One a week of what is too big for the table, where there is nothing smaller."""
@@ -244,16 +246,9 @@ class _Week:
         waits = number in self.big and awaited(one, self.table)
         if waits or second(one, day, self.table, self._taken()):
             return False
-        if not one.may_open or not while_open(one, day, self._begun_on(one)):
+        if not one.may_open or not while_open(one, day, begun_on(one, self._spread())):
             return False
         return self.table.wasted(one, day) <= max(one.servings / 4, shared * self.table.shared(one))
-
-    def _begun_on(self, one: Candidate) -> list[date]:
-        """The days on which a meal of the same vessel lies already."""
-        if not one.bulk or one.open_days is None:
-            return []
-        picks = self._spread().picks
-        return [pick.day for pick in picks if pick.candidate.container == one.container]
 
     def _said_enough(self, one: Candidate) -> bool:
         """Whether the household itself said that it eats no more of that in a week; what the
