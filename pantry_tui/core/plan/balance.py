@@ -44,7 +44,7 @@ def balanced(chosen: Sequence[Chosen], table: Table, menu: Menu, bare: Iterable[
             if len(picks) > 1
             for pick in picks
             if _may_move(pick, picks, table, day)
-            for number in _chosen_as(chosen, pick, on)
+            for number in chosen_as(chosen, pick, on)
         ]
         if found:
             _, _, number, on = min(found)
@@ -100,7 +100,7 @@ def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bo
     return in_time and table.wasted(one, day) <= pick.spare
 
 
-def _chosen_as(chosen: Sequence[Chosen], pick: Pick, on: date) -> Iterator[int]:
+def chosen_as(chosen: Sequence[Chosen], pick: Pick, on: date) -> Iterator[int]:
     """The places of that meal among the chosen; a dish takes of the same bulk for itself."""
     for number, one in enumerate(chosen):
         alike = one.candidate.container == pick.candidate.container and not one.dish

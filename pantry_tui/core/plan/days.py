@@ -81,7 +81,7 @@ class Table:
 
     def wasted(self, one: Candidate, day: date) -> float:
         """Servings of it that cannot be finished when it is opened on that day."""
-        return _pick(Chosen(one, Why.PACE), day, self).spare
+        return picked(Chosen(one, Why.PACE), day, self).spare
 
     def shared(self, one: Candidate) -> float:
         """Servings of it that a usual table leaves whenever it is opened, up to half of it."""
@@ -95,6 +95,18 @@ class Table:
             return False
         days = self.possible(one)
         return bool(days) and all(self.wasted(one, day) > one.servings / 2 for day in days)
+
+    def feast(self, one: Candidate) -> bool:
+        """Whether it is a main so big, or so long to thaw, that a usual table has a meal of it left
+        when it keeps no longer, though guests of this week may finish it. Of what is open or thawed
+        whether its rest is more than a few meals."""
+        usual = self.appetite.people
+        if one.bulk or one.at_table is not Role.MAIN:
+            return False
+        if one.must:
+            return one.servings > _MEALS * usual
+        big = one.servings > BIG * usual or one.thaw_days > 1
+        return big and self.shared(one) >= usual
 
     def serves(self, one: Candidate, day: date) -> bool:
         """Whether it can be opened on that day, and is a meal for those who sit there, or half of
@@ -170,7 +182,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
         def full(day: date, food: Candidate = food, long: bool = long) -> tuple[float, ...]:
             heads = max(1, table.appetite.sit(day))
             big = food.servings > 1.5 * table.appetite.people
-            pick = _pick(Chosen(food, Why.PACE), day, table)
+            pick = picked(Chosen(food, Why.PACE), day, table)
             over, there = laid.beside(pick, table.appetite.sit)
             if 2 * food.servings <= heads and food.at_table is Role.MAIN:
                 there = -laid.of[day, food.food]  # so little is a meal with more of the same
@@ -207,7 +219,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
                 continue  # so little is no dish; it stays in its crate
             food = food._replace(servings=meal)
             left[food.container] -= meal
-        pick = _pick(replace(one, candidate=food), day, table)
+        pick = picked(replace(one, candidate=food), day, table)
         picks.append(pick)
         drawn[food.container].append(pick.day)
         laid.put(pick)
@@ -263,7 +275,14 @@ def while_open(food: Candidate, day: date, drawn: Sequence[date]) -> bool:
     return (max([day, *drawn]) - min([day, *drawn])).days <= food.open_days
 
 
-def _pick(one: Chosen, day: date, table: Table) -> Pick:
+def begun_on(food: Candidate, menu: Menu) -> list[date]:
+    """The days on which a meal of the same vessel, once open, lies already."""
+    if not food.bulk or food.open_days is None:
+        return []
+    return [pick.day for pick in menu.picks if pick.candidate.container == food.container]
+
+
+def picked(one: Chosen, day: date, table: Table) -> Pick:
     """Opened on `day` and eaten day by day, a serving a person, until it is finished."""
     food = one.candidate
     last = _finish_by(food, day)

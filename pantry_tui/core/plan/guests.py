@@ -12,7 +12,7 @@ from pantry_tui.core.plan.lots import discarded_by, last_week
 from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.room import keeps
-from pantry_tui.core.plan.schedule import SOON
+from pantry_tui.core.plan.schedule import FAR, SOON
 from pantry_tui.core.words import Role
 
 _MAIN = {Role.MAIN}
@@ -25,15 +25,31 @@ def too_big(
     free: Mapping[int, Candidate], table: Table, chosen: Iterable[Candidate]
 ) -> dict[int, Candidate]:
     """What is too big for this week's table waits for guests, and one that is big for it where they
-    come soon after; when its date is near it comes, one a week."""
+    come soon after; when its date is near it comes. Of what leaves the usual table a meal or more
+    one comes in a week, and none beside one that is `chosen`, but what would be lost."""
     big = {n: one for n, one in free.items() if table.outsized(one)}
     big |= _for_next_week(free, big, table)
-    if not any(map(table.outsized, chosen)):
-        last = {n: last_week(one.last, table) for n, one in big.items() if not awaited(one, table)}
-        near = [n for n, week in last.items() if week is not None and week <= SOON]
-        if near:
-            del big[min(near, key=lambda n: (last[n] or 0, n))]
-    return big
+    stays = ((n, one) for n, one in free.items() if not discarded_by(one, table.end))
+    waits = {n: one for n, one in stays if n in big or table.feast(one)}
+    if any(map(table.feast, chosen)):
+        return waits
+    last = {n: last_week(one.last, table) for n, one in waits.items() if not awaited(one, table)}
+    near = [n for n in last if n not in big or _is_near(last[n])]
+    if near:
+        del waits[min(near, key=lambda n: (last[n] or 0 if _is_near(last[n]) else FAR, n))]
+    return waits
+
+
+def _is_near(week: int | None) -> bool:
+    return week is not None and week <= SOON
+
+
+def second(one: Candidate, day: date, table: Table, chosen: Iterable[Candidate]) -> bool:
+    """Whether it would leave a meal or more to the usual table of that day beside another that
+    does, and is not lost by waiting."""
+    if not table.feast(one) or discarded_by(one, table.end):
+        return False
+    return not table.for_many(one, table.appetite.sit(day)) and any(map(table.feast, chosen))
 
 
 def awaited(one: Candidate, table: Table) -> bool:

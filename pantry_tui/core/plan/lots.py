@@ -54,6 +54,19 @@ def by_itself(
     return found
 
 
+def in_turn(
+    coming: Iterable[tuple[Candidate, bool]],
+) -> tuple[tuple[Candidate, ...], tuple[Candidate, ...]]:
+    """The first meal of each vessel, in order: what comes next, and what is kept, as is said of
+    each."""
+    more: dict[str, Candidate] = {}
+    kept: dict[str, Candidate] = {}
+    for one, keeps_it in coming:
+        if one.container not in more:
+            (kept if keeps_it else more).setdefault(one.container, one)
+    return tuple(more.values()), tuple(kept.values())
+
+
 def lots_of(some: Iterable[Candidate], table: Table) -> list[Lot]:
     """Of thousands that fall due on few days each day is reckoned once."""
     weeks: dict[date | None, int | None] = {}

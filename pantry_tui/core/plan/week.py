@@ -27,13 +27,14 @@ from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.balance import balanced, left_for_later, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import Kitchen, worth_cooking
-from pantry_tui.core.plan.days import Chosen, Table, spread, while_open
-from pantry_tui.core.plan.guests import awaited, for_guests, may_come, too_big
+from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_open
+from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second, too_big
 from pantry_tui.core.plan.lost import eaten_in_time
-from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, lots_of, parts
+from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, in_turn, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE, FILLS
 from pantry_tui.core.plan.room import Ceilings
+from pantry_tui.core.plan.running import once_more, parted
 from pantry_tui.core.plan.schedule import CALM, choose
 from pantry_tui.core.words import Group, Role
 
@@ -71,7 +72,8 @@ class _Week:
     ) -> None:
         self.table, self.wishes, self.needs = table, wishes, needs
         self.appetite = table.appetite
-        eaten = {kind for kind in {(c.food, c.group) for c in candidates} if self._eats(*kind)}
+        kinds = {(one.food, one.group) for one in candidates if one.food not in wishes.left_out}
+        eaten = {kind for kind in kinds if self.appetite.eats(*kind)}
         wanted = (one for one in candidates if (one.food, one.group) in eaten)
         meals = (parts(one, self.appetite.people) if one.bulk else (one,) for one in wanted)
         self.free = dict(enumerate(chain.from_iterable(meals)))
@@ -87,20 +89,16 @@ class _Week:
         """By day, and what comes next: of bulk the first meal only."""
         found = spread(self.chosen, self.table)
         named = {pick.candidate.container for pick in found.picks}
-        more: dict[str, Candidate] = {}
-        kept: dict[str, Candidate] = {}
-        for number, one in ((n, self.free[n]) for n in self.next if n in self.free):
-            if one.container not in named and one.container not in more:
-                (kept if number in self.keeps else more).setdefault(one.container, one)
-        stand = (*self.free.values(), *(one.candidate for one in self.chosen))
+        coming = ((self.free[n], n in self.keeps) for n in self.next if n in self.free)
+        more, kept = in_turn((one, keeps) for one, keeps in coming if one.container not in named)
+        stand = (*self.free.values(), *self._taken())
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
         on_table = (pick.candidate for pick in found.picks if not pick.dish)
         over = tuple(one for one in on_table if eaten_up(one, self.table.start, self.needs.credits))
-        after = tuple(more.values()), tuple(kept.values())
-        return replace(found, more=after[0], kept=after[1], mains=mains, over=over)
+        return replace(found, more=more, kept=kept, mains=mains, over=over)
 
-    def _eats(self, food: str, group: Group) -> bool:
-        return food not in self.wishes.left_out and self.appetite.eats(food, group)
+    def _taken(self) -> list[Candidate]:
+        return [one.candidate for one in self.chosen]
 
     def _choose(self, number: int, why: Why, day: date | None = None, dish: str = "") -> None:
         self.chosen.append(Chosen(self.free.pop(number), why, day, dish))
@@ -163,6 +161,8 @@ class _Week:
             self._fill_up(day)
         self._add_mains()  # what filled one day up may have been the main of another
         self._leave_for_later()
+        if parted(self.chosen, self.table, self._spread()):
+            self._laid_out = None
 
     def _add_mains(self) -> None:
         for day in self.table.days:
@@ -220,19 +220,22 @@ class _Week:
         return one is not None
 
     def _add_main(self, day: date) -> bool:
-        """The next main, one that fits before one of which some is too much at any time."""
-        main = {Role.MAIN}
-        return self._add(day, main) or self._add(day, main, shared=True) or self._add_big(day, main)
+        """The next main, one that fits before one of which some is too much at any time; what does
+        not press rather not once more the food of the evenings about that day."""
+        main, coming = {Role.MAIN}, {n: self.free[n] for n in self.next if n in self.free}
+        others = coming.keys() - once_more(day, coming, self._spread()) | self.pressing
+        some = self._add(day, main, others) or self._add(day, main)
+        return some or self._add(day, main, shared=True) or self._add_big(day, main)
 
     def _add_big(self, day: date, roles: Collection[Role]) -> bool:
         """One a week of what is too big for the table, where there is nothing smaller."""
-        if any(self.table.outsized(chosen.candidate) for chosen in self.chosen):
+        if any(map(self.table.feast, self._taken())):
             return False
-        for number, one in self.big.items():
-            if number in self.free and one.at_table in roles and may_come(one, day, self.table):
-                self._choose(number, Why.TABLE, day)
-                return True
-        return False
+        coming = (n for n, one in self.big.items() if n in self.free and one.at_table in roles)
+        number = next((n for n in coming if may_come(self.free[n], day, self.table)), None)
+        if number is not None:
+            self._choose(number, Why.TABLE, day)
+        return number is not None
 
     def _suits(self, number: int, day: date, roles: Collection[Role], shared: bool) -> bool:
         one = self.free.get(number)
@@ -240,26 +243,19 @@ class _Week:
             return False
         if not due_by(one, self.table.end) and self._said_enough(one):
             return False
-        if number in self.big and awaited(one, self.table):
+        waits = number in self.big and awaited(one, self.table)
+        if waits or second(one, day, self.table, self._taken()):
             return False
-        if not one.may_open or not while_open(one, day, self._begun_on(one)):
+        if not one.may_open or not while_open(one, day, begun_on(one, self._spread())):
             return False
         return self.table.wasted(one, day) <= max(one.servings / 4, shared * self.table.shared(one))
-
-    def _begun_on(self, one: Candidate) -> list[date]:
-        """The days on which a meal of the same vessel lies already."""
-        if not one.bulk or one.open_days is None:
-            return []
-        picks = self._spread().picks
-        return [pick.day for pick in picks if pick.candidate.container == one.container]
 
     def _said_enough(self, one: Candidate) -> bool:
         """Whether the household itself said that it eats no more of that in a week; what the
         charts say leaves nobody without a main."""
-        laid = [(c.food, c.group, c.servings) for c in (each.candidate for each in self.chosen)]
-        return self.appetite.said_enough(
-            (one.food, one.group, one.servings), laid, self.table.factor
-        )
+        laid = [(each.food, each.group, each.servings) for each in self._taken()]
+        kind = one.food, one.group, one.servings
+        return self.appetite.said_enough(kind, laid, self.table.factor)
 
     def _should_go(self) -> tuple[list[tuple[int, float]], list[int]]:
         """What to open next to what is chosen, and the weeks that its food has to spare: first what
@@ -271,7 +267,7 @@ class _Week:
         due = {n for n, one in self.free.items() if due_by(one, self.table.end)}
         coming = ((n, self.free[n]) for n in self._by_itself(self.free.items()))
         free = {n: one for n, one in coming if n in due or possible(one)}
-        chosen = [one.candidate for one in self.chosen]
+        chosen = self._taken()
         self.big = too_big(free, self.table, chosen)
         # What waits for a hand before the week is over comes only where a day has nothing else.
         waits = {n: one for n, one in free.items() if n not in due and self.table.waits(one)}
@@ -311,10 +307,10 @@ class _Week:
         already = lots_of(on_table, self.table)
         week, more = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
         week, held = one_beside(week, [free[n] for n in numbers], self.table.end, here)
-        found = [(numbers[opening.lot], opening.spare) for opening in week]
         coming_next = [*held, *more]
         self.keeps = {numbers[one.lot] for one in coming_next if one.kept}
         self.pressing = {numbers[one.lot] for one in coming_next if one.spare <= CALM}
+        found = [(numbers[opening.lot], opening.spare) for opening in week]
         return found, [numbers[opening.lot] for opening in coming_next]
 
     # -- dishes ----------------------------------------------------------------------------------
@@ -329,14 +325,12 @@ class _Week:
         goes: dict[str, float] = defaultdict(float)
         for one in self._goes_anyway() if rest else ():
             goes[one.food] += one.servings
-
         for dish in worth_cooking(rest, goes):
             self._cook(dish, None)
 
     def _goes_anyway(self) -> list[Candidate]:
         """What goes this week with no dish that takes it."""
-        free = [self.free[number] for number, _ in self._should_go()[0]]
-        return [*(chosen.candidate for chosen in self.chosen), *free]
+        return [*self._taken(), *(self.free[number] for number, _ in self._should_go()[0])]
 
     def _cook(self, dish: Dish, day: date | None) -> None:
         """Take its containers, those chosen already first; nothing, where it cannot be cooked."""

@@ -24,6 +24,7 @@ from pantry_tui.errors import Refused
 from pantry_tui.services.output.door import BOX, IN_DOUBT, OVER, TOO_WARM, door
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.output.page import page
+from pantry_tui.services.output.plain_words import plainly
 from pantry_tui.services.output.stocktake import PEN, count_sheet
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Sheet
@@ -35,8 +36,21 @@ HEADS = ("code", "food", "count", "place", "best by", "discard after", "verdict"
 
 
 def sheet(p: Pantry, what: str) -> Sheet:
-    """`due`, `opened`, `week`, `outage`, `count`, `count PLACE`, or the content of a place. Raises
-    BadInput, Refused."""
+    """`due`, `opened`, `week`, `outage`, `count`, `count PLACE`, or the content of a place, without
+    a word of the command line. Raises BadInput, Refused."""
+    return _plain(_sheet_of(p, what))
+
+
+def _plain(found: Sheet) -> Sheet:
+    return replace(
+        found,
+        rows=tuple(tuple(map(plainly, row)) for row in found.rows),
+        notes=tuple(map(plainly, found.notes)),
+        more=tuple(map(_plain, found.more)),
+    )
+
+
+def _sheet_of(p: Pantry, what: str) -> Sheet:
     wanted = what.strip().lower()
     if wanted == "due":
         return door(p)

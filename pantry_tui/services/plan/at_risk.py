@@ -51,6 +51,7 @@ def at_risk(
             laid = in_time.get(container.id, date.max) <= last
             if not laid or (last <= p.today and container.id in aside):
                 found[last, one.line.batch].append(container)
+    accepted = {id_ for entry in draft.plan or () for id_ in entry.containers}
     for (last, id_), several in sorted(found.items()):
         batch = p.stock.batches[id_]
         what = f"{_named_or_counted(p, batch.code, several)} {batch.food.name}"
@@ -68,8 +69,12 @@ def at_risk(
             )
         else:
             ways = "cook it and freeze the meal" if cook else "eat it all the same"
-            skipped = batch.food.name in draft.wishes.left_out
-            why = "is left out of this week" if skipped else "the week has no room for it in time"
+            why = "the week has no room for it in time"
+            if batch.food.name in draft.wishes.left_out:
+                why = "is left out of this week"
+            elif draft.plan is not None and not any(one.id in accepted for one in several):
+                why = "the accepted week has no day for it"
+                ways = f"accept it again (`week --accept`), {ways}"
             yield (
                 last,
                 f"{what} must be eaten by {dates.say(last)}, and {why}: {ways}, or give it away; "

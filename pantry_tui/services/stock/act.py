@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.rules import Rule
+from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.keeping.trouble import no_figure
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Container, Turn
@@ -157,7 +159,7 @@ def thaw(p: Pantry, ref: str, how: str = "fridge", *, at: At | None = None, saw:
     some = containers_named(p, ref, ours=True, first=lambda c: not frozen(c))[0]
     if not frozen(some):
         raise Refused(f"{name_of(p, some)} does not stand in a freezer: there is no thaw.")
-    return _changed(
+    done = _changed(
         p,
         ref,
         State.THAWED,
@@ -166,6 +168,18 @@ def thaw(p: Pantry, ref: str, how: str = "fridge", *, at: At | None = None, saw:
         thawed,
         at,
     )
+    return done if at is not None or how != "fridge" else _for_whom(p, done)
+
+
+def _for_whom(p: Pantry, done: Done) -> Done:
+    """What is taken out now and thaws for days says for whom it is."""
+    one = containers_named(p, done.containers[0])[0]
+    days = thaw_days(p.stock.batches[one.batch].size, one.left)
+    if days <= 1:
+        return done
+    from pantry_tui.services.plan.for_whom import for_whom  # a pack on its own day needs no plan
+
+    return replace(done, warnings=(*done.warnings, *for_whom(p, one, days)))
 
 
 @booked

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import Appetite
@@ -329,3 +329,34 @@ def test_no_side_lies_on_more_than_four_days_where_nothing_presses() -> None:
     needs = Needs({"potatoes": Credit(0.0, rate)})
     laid_ = plan([sack], TWO, START, needs).picks
     assert len({pick.day for pick in laid_}) == 6, "its pace asks for more"
+
+
+def bird(name: str, servings: float = 12.0, **more: object) -> Candidate:
+    return one(name, "turkeys", servings, 1, frozen=True, thaw_days=3, **more)
+
+
+def birds_in(stand: Sequence[Candidate], eats: Appetite = TWO) -> list[tuple[str, date]]:
+    picks = plan(stand, eats, START, Needs()).picks
+    return [(p.candidate.container, p.day) for p in picks if p.candidate.food == "turkeys"]
+
+
+def test_beside_the_bird_for_guests_no_other_comes_for_the_usual_table() -> None:
+    stand = [bird("a", last=day(150)), bird("b", last=day(150))]
+    assert birds_in(stand, Appetite(2, table={day(4): 10})) == [("a", day(4))]
+    packs = [one(f"{n}", "ground beef", 4.0, last=day(60)) for n in range(9)]
+    assert birds_in([*stand, *packs], Appetite(2, table={day(4): 10})) == [("a", day(4))]
+    twice = Appetite(2, table={day(3): 10, day(6): 10})
+    assert birds_in(stand, twice) == [("a", day(3)), ("b", day(6))], "each has guests"
+
+
+def test_of_two_that_are_four_meals_each_and_thaw_for_days_one_comes() -> None:
+    stand = [bird("a", 8.0, last=day(150)), bird("b", 8.0, last=day(20))]
+    assert birds_in(stand) == [("b", day(3))], "the one whose date is nearer"
+
+
+def test_beside_the_rest_of_one_no_other_comes_but_what_would_be_lost() -> None:
+    near, lost = bird("b", last=day(20)), bird("b", last=day(6), safe_until=day(6))
+    for servings, comes in ((6.0, False), (4.0, True)):
+        rest = one("rest", "stew", servings, group=Group.MEAL, must=True, safe_until=day(2))
+        assert bool(birds_in([rest, near])) is comes
+        assert birds_in([rest, lost])
