@@ -264,7 +264,7 @@ _UNSAFE = (
     (r"open.?kettle|kettle.?cann|hot.?fill",
      "Open-kettle canning is no tested process: it spoils unseen."),
     (r"\bovens?\b|microwave|dishwasher", "Oven, microwave and dishwasher are no tested process."),
-    (r"inver[ts]|upside|flipped|turned over",
+    (r"inver[ts]|upside|flipped(?! through)|turned over",
      "Turning jars over is no process: a sealed lid proves nothing."),
     (r"\bwax|paraffin", "A wax seal is not airtight: no tested process."),
     (r"canning powder|aspirin", "Canning powders do not preserve: no tested process."),

@@ -172,6 +172,7 @@ HEATING: tuple[Stage, ...] = (
          "plug", "gasket", "valve", "regulator", "ring", "vent", "steam", "clamp", "pipe", "handle",
          "lug", "wing", "canner", "rock", "rattl", "danc", "rubber", "zone", "green", "range"),
         rf"\b(?:{DENIED}|{NONE})\b(?: \w+){{0,4}} (?:jiggl|rock|rattl|danc)\w*\b(?! (?:bed|road))|"
+        r"\b(?:half|less|lower)(?: the| of the)? (?:pressure|psi|pounds)\b|"
         r"\bplug went\b|\bout of (?:the )?(?:green|zone|range)\b|\b(?:canner seal|"
         r"seal of the canner|rubber)\b.*\b(?:perish\w*|crack\w*|hard|split|torn|worn)\b|"
         r"\bgasket\b.*\b(?:old(?:er)?|hard|brittle|dried|dry|leak\w*|shrunk\w*)\b|"
@@ -211,7 +212,9 @@ HEATING: tuple[Stage, ...] = (
         rf"\b{DENIED} (?:\w+ )?wait\w* (?:for|until|till) (?:the )?(?:steam|vent)|"
         rf"\b(?:{DENIED}|{NONE}) (?:\w+ )?(?:purg|driv|clear|exhaust)\w*\b|"
         r"\b(?:vent|exhaust)\w* (?:\w+ )?(?:skipp|omit|left out|forg)\w*|"
-        rf"\bair (?:was )?{DENIED} (?:driven|purged|let|vented|out|cleared)",
+        rf"\bair (?:was )?{DENIED} (?:driven|purged|let|vented|out|cleared)|"
+        rf"\bsteam (?:{DENIED}|barely|hardly|scarcely)\b(?: \w+){{0,2}} (?:c[oa]me|flow\w*|"
+        r"pour\w*|stead\w*|escap\w*|show\w*)",
         r"\b(?:jiggl\w*|rock\w*) (?:straight|at once|right|as soon)|\b(?:room|window|kitchen)\b|"
         r"\b[7-9] (?:jars|pints|quarts)\b|\bafter\b.*\bvent",
         methods=_PRESSURE,

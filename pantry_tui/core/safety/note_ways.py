@@ -42,6 +42,12 @@ _NO_CANNER = (
     r"camp ?fire|rice cooker|bread (?:maker|machine)|turkey fryer|pressure fryer|sous ?vide|"
     r"steam oven|egg cooker)\b"
 )
+#: Hot jars are turned over where nothing is heated after it.
+_TURNED_OVER = (
+    r"\b(?:turn\w*|flipp\w*|tipp\w*)(?: (?:the|my|them|all|jars?|bottles?|each|hot)){0,4}"
+    r" (?:over|upside)\b(?=.*\b(?:seal\w*|min\w*|lids?|hot|cool\w*)\b)|"
+    r"\b(?:flip|inver(?:sion|ted?)) (?:method|the jars|to seal)"
+)
 _OTHERWISE = (
     r"\bpressure fryer\b|\brubber bands?\b(?! (?:on|round|around) the labels?)|"
     r"\b(?:rebel|amish|outlaw) (?:cann\w*|way|method|style)\b|"
@@ -79,4 +85,4 @@ def another_way(clause: str) -> bool:
         return True
     if " in " in clause and affirmed(clause, _NO_CANNER):
         return True
-    return any(affirmed(clause, one) for one in (_FILM, _SUCKED, _OTHERWISE))
+    return any(affirmed(clause, one) for one in (_FILM, _SUCKED, _TURNED_OVER, _OTHERWISE))

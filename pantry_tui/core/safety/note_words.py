@@ -40,11 +40,20 @@ def any_of(words: str) -> str:
 AS_PUBLISHED = (
     r"\b(?:hardly|barely|scarcely) lost (?:any|a drop)(?: of)?(?: the| their)?(?: \w+)?|"
     r"\b(?:no|not any) (?:liquid|water|juice|brine|syrup) (?:was |is )?(?:lost|gone|missing)|"
-    r"\bnot (?:a|1) drop(?: of \w+)? lost|\bmore vinegar than water|(?<=steam) (?:\w+ )?(?:poured|"
+    r"\bnot (?:a|1) drop(?: of \w+)? lost|\bmore vinegar than water|(?<=steam)"
+    r" (?:(?!not|never|barely|hardly|scarcely)\w+ )?(?:poured|"
     r"came|flow\w*|stream\w*|billow\w*|puff\w*) out"
     r"(?! (?:of|at|round|around|from))|\b(?:turn|switch|"
     r"shut)\w*(?: \w+){0,3} off(?: \w+)? (?:after the (?:full )?"
     r"time|when the timer|when (?:it was|they were|time was)|at the end)(?: \w+)*|"
+    # Pressure is let fall by itself, and how long it took to rise is no time of the process.
+    r"\b(?:let|allowed) (?:the )?pressure (?:to )?(?:drop|fall|go down|come down|return)(?: to "
+    r"(?:0|zero))?(?: all)? (?:by itself|on its own|of its own accord|naturally)\b|"
+    r"\b(?:came|come|got) up to pressure (?:in|within|after) (?:about )?\w+ min\w*|"
+    # Beside a little that is lost a jar is good; a canner is not always full.
+    r"\b(?:a )?(?:little|(?:tiny |wee )?bit of|touch of) (?:the |their )?(?:liquid|water|juice|"
+    r"brine|syrup) (?:was |is )?(?:lost|gone|missing)\b(?! (?:from|out of|in) (?:the )?"
+    r"(?:canner|pot))|\b\w+ jars? short of a (?:full )?(?:canner|load)\b|"
     r"(?:(?<!not )(?<!quite )\b"
     r"(?:just |exactly )?(?:as|like|by) (?:in |per )?(?:always|usual|ever|(?:the|my|our) "
     r"(?:book|guide|recipe|leaflet|table|chart)s?(?: says?)?|told)|\bexactly)(?!\w)"
@@ -70,7 +79,8 @@ NO_HARM = (
     rf"really|the|of|them|at|all|"
     r"seals?|lids?|psi|pressure|gauge|jars?|it|to|need|use|using|used|from|with|went|go|gone|"
     r"came))* (?:drop(?:s|ped)?|dip(?:s|ped)?|fall|fell|fallen|sank|below(?: \d+)?|loss|lost|lose|"
-    r"problems?|troubles?|issues?|interrupt\w*|stop(?:ped)?|fail\w*|leak\w*|off|low|wrong|broken|"
+    r"problems?|troubles?|issues?|interrupt\w*|stop(?:ped)?|fail\w*|leak\w*|bulg\w*|swollen|off|"
+    r"low|wrong|broken|"
     r"unsealed|loose(?:ned)?|flex\w*|soft|siphon\w*|fresh|skip\w*|forg\w+|miss\w*|faulty|weak|"
     r"vinegar (?:smell|taste)|short|early|late|float\w*|mov\w*|budg\w*|waver\w*|"
     r"falter\w*|stray\w*|flicker\w*|chang\w*|left the (?:stove|kitchen|canner|room))\b"
@@ -315,7 +325,8 @@ FAT_OF_ITS_OWN = (
 #: process (USDA AIB 539, guides 1 and 2), and fat shields spores from heat.
 THICKENED = (
     r"\b(?:thicken\w*(?! well)|corn ?starch|corn ?flour|flour(?! sack)|roux|arrowroot|tapioca|"
-    r"gravy|noodles?|pasta|macaroni|rice|barley|dumplings?|bread ?crumbs?|cream|milk|butter|"
+    r"gravy|noodles?|pasta|macaroni|rice|barley|dumplings?|bread ?crumbs?|cream(?:ed)?|milk|"
+    r"butter|"
     r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:ones|pods|cucumbers|ripe|beans?|sack|squash|"
     r"smooth|vinegar|chard|lettuce|corn|yellow))(?<!peanut butter)"
 )

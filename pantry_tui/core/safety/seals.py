@@ -33,7 +33,8 @@ _NEVER_HELD = (
 )
 #: Said of nothing else in a note of a batch.
 _IN_A_NOTE = (
-    r"\bfailed to (?:re)?seal\b|\bseals? failed\b|\bfailed seals?\b|(?<!not )\bunsealed\b|"
+    r"\bfailed to (?:re)?seal\b|\bseals? failed\b|"
+    r"(?<!no )(?<!without )(?<!zero )(?<!\b0 )\bfailed seals?\b|(?<!not )\bunsealed\b|"
     r"\b(?:none|nothing|neither)(?: of (?:them|it|the (?:jars|lids)))? sealed\b"
 )
 _HOLDING = frozenset({"", "sealed", "held", "tight", "pinged", "good", "ok"})
@@ -58,6 +59,7 @@ _NONE_FAILED = (
     r"(?:no|not|none|nothing|zero|0|neither|never)"
     r"(?: (?:one|a|any|of|them|the|it|lids?|jars?|seals?))*"
     rf" (?:has |have |had |was |were |is |are )?(?:{_FAILED}|leak(?:s|y|ed|ing)?)"
+    r"(?: (?:lids?|jars?|seals?))?"
 )
 #: "All but one sealed", "6 of 7 sealed", "all sealed except two".
 _ALL_BUT = r"\ball\b(?: \w+)*? (?:but|except|bar|save|apart from|other than)\b"

@@ -39,6 +39,7 @@ DOUBTED = {
         "just poured in hot", "let them seal on their own", "sealed by themselves", "self sealed",
         "sealed from the heat of the jam", "paraffin on top", "did not bother with the bath",
         "lids went down alone so I left it", "jars upended", "just hot jam and lids",
+        "turned the jars over to seal", "flipped the jars hot to seal", "flip method",
     )),
     "heat cut": (BEANS, (
         "kids turned the heat off", "my husband moved the pot off the heat halfway",
@@ -53,7 +54,11 @@ DOUBTED = {
         "the safety plug blew", "vent pipe clogged", "gauge never tested", "gauge reads 2 high",
         "steam leaked round the rim", "pressure had gone when I looked", "it refused to build",
         "the gauge and the weight did not agree", "did not restart when it dropped",
+        "cooked at half the pressure", "half the psi", "steam never came out steadily",
+        "steam hardly showed", "let the pressure drop", "pressure fell by itself halfway",
     )),
+    "lost": (BEANS, ("a bit of water lost from the canner", "a lot of water lost")),
+    "thickened": (BEANS, ("creamed it", "creamed the beans")),
     "pressure in figures": (BEANS, (
         "11 psi was more like 8", "closer to 9 psi", "the dial stayed at 9", "peaked at 9",
 
@@ -170,6 +175,10 @@ FINE = {
         "not sure of the variety", "should last the winter", "might do carrots next",
         "think these are Provider", "hope we eat them before June", "low flame kept it there",
         "by the book, every step", "did not have to restart", "no interruptions this time",
+        "no bulging lids", "no failed seals", "let the pressure drop by itself",
+        "let the pressure return to zero on its own", "came up to pressure in 8 minutes",
+        "got up to pressure within ten minutes", "a bit of water lost", "a little liquid lost",
+        "one jar short of a full canner", "steam came out steadily for 10 minutes",
     ),
     TOMATOES: (
         "rolling boil the whole time", "started counting once it boiled again",
@@ -181,7 +190,7 @@ FINE = {
     PEACHES: ("fruit floated a bit", "hot pack, 30 minutes", "overripe ones went into jam"),
     JAM: (
         "poured hot into hot jars, then 10 minutes in the bath", "foam skimmed",
-        "turned off the heat and skimmed", "every lid went pop",
+        "turned off the heat and skimmed", "every lid went pop", "flipped through the book",
         "the last jar half full went to the fridge",
     ),
     DILLS: (
