@@ -214,6 +214,12 @@ class Batch:
     timer: Timing | None = None  # its process, while it is timed
     ph_day: date | None = None  # the day on which its pH was recorded
     ahead: tuple[Ahead, ...] = ()  # what was booked of it by a clock that was ahead
+    filled: str = ""  # the size of what it was processed in, where it was filled over since
+
+    @property
+    def processed(self) -> str:
+        """The size of what its process was done in."""
+        return self.filled or self.size
 
     def ahead_of(self, container: str) -> tuple[Ahead, ...]:
         """What of that was of a container."""

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.descent import filled
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.payloads import Correct, batch_of, touches
@@ -94,8 +96,11 @@ class Stock:
     def changed(self, batches: Sequence[str]) -> None:
         """These are read again when they are looked at."""
         for id_ in batches:
-            self.loaded.pop(id_, None)
-        self._stale.update(batches)
+            held = self.loaded.pop(id_, None)
+            filled_of = held[0].into if held is not None else ()  # its jar is theirs
+            self._stale.update((id_, *filled_of))
+            for into in filled_of:
+                self.loaded.pop(into, None)
         self._p.judging.changed.update(batches)
 
     def load(self, id_: str) -> Held:
@@ -137,7 +142,7 @@ class Stock:
         if found is None:
             self.loaded[id_] = None
             return
-        batch = replace(found[0], food=self._food(found[0].food))
+        batch = self._filled(replace(found[0], food=self._food(found[0].food)))
         if batch.process or batch.note or any(isinstance(one.payload, Correct) for one in events):
             # What a correction found in doubt was so of the food, the method and the size that it
             # left, and these may have been put right again, or the correction taken back.
@@ -147,6 +152,13 @@ class Stock:
             batch = replace(batch, doubt=stands)
         self.loaded[id_] = batch, {one.id: one for one in found[1]}
 
+    def _filled(self, batch: Batch) -> Batch:
+        """With what it was processed in, where that is what it goes on from."""
+        if not (batch.carried and batch.parts and batch.method in LIDDED):
+            return batch
+        held = self.load(batch_of(batch.parts[0]))
+        return batch if held is None else replace(batch, filled=filled(held[0]))
+
     def _checked_today(self, batch: Batch) -> Batch:
         """With what publications say today against its process too: a check that is new since it
         was put up reaches it. What stood against it then stands."""
@@ -154,7 +166,7 @@ class Stock:
         from pantry_tui.services.stock.recheck import strictest_altitude
 
         # A record is like the next one of its food, so that few are looked at.
-        key = batch.method, batch.food, batch.size, batch.process, batch.note
+        key = batch.method, batch.food, batch.processed, batch.process, batch.note
         feet = strictest_altitude(self._p, batch)
         known: dict[object, Doubt | None] = self._p.once("checked", dict)
         if (key, feet) not in known:

@@ -17,6 +17,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.begins import begins_with
 from pantry_tui.core.keeping.ladder import Assessment
@@ -28,10 +29,13 @@ from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
 
 #: Taken out of a closed vessel of these, food goes on as it was: nothing got in that was not there.
-_AS_IT_WAS = frozenset(
+AS_IT_WAS = frozenset(
     {Method.FROZEN, Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION}
 )
 
+
+#: What a record says of how food is packed and stands: no part of what was done to it.
+PACKING = frozenset({"vacuum", "state"})
 
 #: What only lies in the air, in oil or in a refrigerator: the part goes on in it, wherever that is.
 #: What is dried, salted, sealed or soured keeps the date that ran when it was taken.
@@ -109,7 +113,13 @@ def carries_state(batch: Batch, part: Container) -> State:
 
 
 def _lets_in(batch: Batch, part: Container) -> bool:
-    return part.vessel is Vessel.CLOSED and batch.method not in _AS_IT_WAS
+    return part.vessel is Vessel.CLOSED and batch.method not in AS_IT_WAS
+
+
+def filled(of: Batch) -> str:
+    """The size of the vessel in which what goes on out of `of` was processed, "" where no process
+    sealed it: a process belongs to the jar that was processed, whatever it is filled into since."""
+    return of.processed if of.method in LIDDED else ""
 
 
 def carried_on(new: Container, part_of: Batch, part: Container) -> Container:

@@ -110,7 +110,7 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
         untimed = told == {"process"} and not is_tested(way)
         return (NO_PROCESS,) if shelved and untimed else ()
     litre = low_acid(batch.method, batch.food) and is_litre(
-        of_one_jar(dict(batch.process), batch.size)
+        of_one_jar(dict(batch.process), batch.processed)
     )
     said = unchecked(batch.method, batch.process)
     acid = acid_unsaid(batch) and NO_PROCESS not in said

@@ -1,28 +1,28 @@
-"""Fold the log into stock. Pure: the same events always give the same stock.
+"""Fold a batch out of the log. Pure: the same events always give the same batch.
 
 A batch with its containers, a place (fold_place.py) and the household (home.py) are each folded
-from the events that touch them alone, so that one act reads one batch.
+from the events that touch them alone, so that one act reads one batch; whole.py folds all.
 """
 
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from datetime import date, datetime
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.packs import came_as
 from pantry_tui.core.keeping.thawing import Draw, weighed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.ahead import Clocks
-from pantry_tui.core.log.events import Event, standing
-from pantry_tui.core.log.fold_place import fold_place
+from pantry_tui.core.log.events import Event
 from pantry_tui.core.log.in_turn import follows, opening, ordered, stands
 from pantry_tui.core.log.moments import some_time, when
 from pantry_tui.core.log.returned import found_at, seen_on, seen_on_found
 from pantry_tui.core.log.timing import Process
-from pantry_tui.core.model import Batch, Container, Rated, Seen, Stock, Turn, When
+from pantry_tui.core.model import Batch, Container, Rated, Seen, Turn, When
 from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
 from pantry_tui.core.words import State, Verdict
 
@@ -298,6 +298,7 @@ class _Batch:
     def _container(self, id_: str) -> Container:
         one = self.containers[id_]
         event, state, place = self.first[id_]
+        state = came_as(state, self.batch)
         first = self._came(event, state, place)
         turns: tuple[Turn, ...] = (first,)
         if id_ in self.turns or id_ in self.drawn:
@@ -326,23 +327,3 @@ _CORRECTED = (
 )  # fmt: skip
 #: What of it a process is judged by.
 _JUDGED = ("size", "process", "food", "method")
-
-
-def fold(events: Iterable[Event]) -> Stock:
-    """The stock that the whole log leaves behind, all places and batches."""
-    of_batch: dict[str, list[Event]] = defaultdict(list)
-    of_place: dict[str, list[Event]] = defaultdict(list)
-    for event in standing(events):
-        for batch in said.touches(event.payload):
-            of_batch[batch].append(event)
-        if where := said.place_of(event.payload):
-            of_place[where].append(event)
-    places = {id_: place for id_, mine in of_place.items() if (place := fold_place(mine))}
-    batches: dict[str, Batch] = {}
-    containers: dict[str, Container] = {}
-    for id_, mine in of_batch.items():
-        found = fold_batch(id_, mine)
-        if found is not None:
-            batches[id_] = found[0]
-            containers |= {container.id: container for container in found[1]}
-    return Stock(places, batches, containers)

@@ -20,10 +20,10 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.codec import write
 from pantry_tui.core.log.details import both, differ
 from pantry_tui.core.log.events import Event, new_id, standing, undone
-from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.home import fold_household
 from pantry_tui.core.log.one_sided import brought_again
 from pantry_tui.core.log.references import names_of
+from pantry_tui.core.log.whole import fold
 from pantry_tui.core.model import Place, Stock
 from pantry_tui.core.words import ASSUMED_F
 

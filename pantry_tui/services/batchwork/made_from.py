@@ -8,11 +8,13 @@ from datetime import date
 from fractions import Fraction
 
 from pantry_tui.core.amounts import Amount
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass, replace
-from pantry_tui.core.keeping.descent import carries_state
+from pantry_tui.core.keeping.descent import AS_IT_WAS, PACKING, carries_state, filled
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.jars import read_jar
 from pantry_tui.core.words import Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.measures import convert
@@ -134,11 +136,25 @@ def carry_on(batch: Batch, descent: Descent, reading: PutUpReading, today: date)
     return replace(
         batch,
         made=descent.made,
-        process=batch.process or of.process,
+        process=_record(batch, of),
+        filled=filled(of),
         printed=batch.printed or of.printed,
         doubt=of.doubt,
         possible=of.possible,
     )
+
+
+def _record(batch: Batch, of: Batch) -> tuple[tuple[str, str], ...]:
+    """The record of what goes on: that of what it was, where nothing but its packing is said anew.
+    Out of a pack without air it is in none, unless that is said. What was processed anew was so in
+    its own jars."""
+    keys = {key for key, _ in batch.process}
+    if keys <= PACKING:
+        lost = keys | {"state"} | (set() if of.method in AS_IT_WAS else {"vacuum"})
+        return (*(pair for pair in of.process if pair[0] not in lost), *batch.process)
+    if of.method not in LIDDED or "jar" in keys or read_jar(batch.size) is None:
+        return batch.process
+    return (*batch.process, ("jar", batch.size))
 
 
 #: What is filled may come to so much more than what was taken, or less: nobody measures a jar to

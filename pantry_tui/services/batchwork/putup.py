@@ -10,6 +10,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.limits import Judgement, as_packed
 from pantry_tui.core.keeping.no_day import DOUBT, NOW
+from pantry_tui.core.keeping.packs import came_as
 from pantry_tui.core.keeping.rules import speaking
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.moments import some_time
@@ -101,19 +102,24 @@ def _judged(
     since = reading.made or p.today
     now = told_moment(p, at) or p.clock.now
     then = now if descent.carried else some_time(since, p.clock.recorded, p.today)
-    turn = Turn(then, "", place.id, state)
+    shown = came_as(state, batch)
+    turn = Turn(then, "", place.id, shown)
     held = reading.contents
-    trial = Container("", "", 1, state, place.id, (turn,), held, held)
+    trial = Container("", "", 1, shown, place.id, (turn,), held, held)
     judged = p.assess_bare(batch, trial, p.clock.now).on(p.today)
     table = p.book_of_rules.of(reading.method)
     packed = as_packed(batch, opened=False).food
-    spoken = speaking(table, packed, reading.method, state, place.climate)
+    spoken = (
+        rule
+        for one in dict.fromkeys((state, shown))
+        for rule in speaking(table, packed, reading.method, one, place.climate)
+    )
     refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
     if refused is not None:
         here = f"{begun(food.name)} ({reading.method}) may not stand in {place.name}"
         if _stood(p, reading) and can_hurt(batch, state is State.WORKING):
             raise Refused(f"{here}. If it stood there: {STOOD[0].lower()}{STOOD[1:]}")
-        asked = p, reading.method, packed, state
+        asked = p, reading.method, packed, shown
         fit = where_it_keeps(*asked) or cold_that_keeps(*asked)
         raise Refused(f"{here}: {refused.wording}{f' Say instead: {fit}.' if fit else ''}")
     return reading, batch, state, place, judged, descent

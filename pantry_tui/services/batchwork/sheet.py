@@ -113,7 +113,7 @@ def fields(p: Pantry, code: str) -> list[Asked]:
 
 def _problems(p: Pantry, batch: Batch, record: dict[str, str]) -> Sequence[str]:
     feet = strictest_altitude(p, batch)
-    found = checked(p, batch.method, batch.food, batch.size, record, feet, batch.note)
+    found = checked(p, batch.method, batch.food, batch.processed, record, feet, batch.note)
     return found.problems if found is not None else ()
 
 
@@ -146,7 +146,7 @@ def _rows(case: _Case) -> list[ProcessRow]:
     canner = read_canner(record.get("canner", ""))
     pressure = batch.method is Method.PRESSURE
     ways = (canner,) if canner in CANNERS else ("dial", "weighted") if pressure else (CANNERS[0],)
-    jar = read_jar(of_one_jar(record, batch.size))
+    jar = read_jar(of_one_jar(record, batch.processed))
     pack = record.get("pack", "").casefold().removesuffix(" pack")
     found = [row for row in processes_of(batch.method, batch.food) if row.canner in ways]
     if any(row.jar == jar for row in found):

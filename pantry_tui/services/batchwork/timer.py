@@ -109,7 +109,7 @@ def published(p: Pantry, batch: Batch) -> tuple[int, float | None]:
     canner = read_canner(record.get("canner", ""))
     if canner not in CANNERS:
         canner = "boiling-water" if batch.method is not Method.PRESSURE else ""
-    jar = read_jar(of_one_jar(record, batch.size))
+    jar = read_jar(of_one_jar(record, batch.processed))
     if not canner or jar is None:
         raise BadInput("Say how long: the record names no jar or no gauge; write 25 min 11 psi.")
     pack = record.get("pack")

@@ -11,9 +11,9 @@ from typing import NamedTuple
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Did, Event, standing
-from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.one_sided import only_stricter
 from pantry_tui.core.log.parted import Parted
+from pantry_tui.core.log.whole import fold
 from pantry_tui.core.model import FoodFacts, Stock
 from pantry_tui.services.safekeeping.taken_back import counts_again, taken_back
 

@@ -9,8 +9,8 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.fold import fold
 from pantry_tui.core.log.payloads import Correct, PlaceAdded, PutUp
+from pantry_tui.core.log.whole import fold
 from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
 from pantry_tui.errors import PantryError, StoreError

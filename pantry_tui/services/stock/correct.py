@@ -96,7 +96,7 @@ def correct(
     other = bool(process) or any(one is not None for one in (size, food, method))
     against = None
     if other or note is not None:
-        meant = _Meant(facts, kept, shown, record)
+        meant = _Meant(facts, kept, batch.filled or shown, record)
         against = _against(p, batch, meant, note, keys, other=other)
     signed = _signed(p, batch)
     # A note alone lifts nothing (core.log.fold); a record does, and here it is the same record.
@@ -231,7 +231,7 @@ def _refuse_unsaid(p: Pantry, batch: Batch, unsaid: Sequence[str]) -> None:
     high = strictest_altitude(p, batch)
     was, now = (
         found.problems
-        if (found := checked(p, batch.method, batch.food, batch.size, one, high))
+        if (found := checked(p, batch.method, batch.food, batch.processed, one, high))
         else ()
         for one in (old, less)
     )

@@ -69,7 +69,7 @@ def for_altitude(p: Pantry, was: int | None, since: Event | None = None) -> tupl
 def _said_at_last(p: Pantry, batch: Batch) -> str:
     record = tuple(pair for pair in batch.process if pair != _UNKNOWN)
     found = checked(
-        p, batch.method, batch.food, batch.size, dict(record), p.altitude_ft, batch.note
+        p, batch.method, batch.food, batch.processed, dict(record), p.altitude_ft, batch.note
     )
     problems = found.problems if found else ()
     p.book(
@@ -86,7 +86,7 @@ def _said_at_last(p: Pantry, batch: Batch) -> str:
 def _higher(p: Pantry, batch: Batch) -> str:
     """What its process was too little for there, beside what was wrong with it before."""
     found = checked(
-        p, batch.method, batch.food, batch.size, dict(batch.process), p.altitude_ft, batch.note
+        p, batch.method, batch.food, batch.processed, dict(batch.process), p.altitude_ft, batch.note
     )
     problems = found.problems if found else ()
     new = tuple(one for one in problems if one not in batch.doubt)

@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 from pantry_tui.core.amounts import Amount, amount_of
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event
-from pantry_tui.core.log.fold import fold, fold_batch
+from pantry_tui.core.log.fold import fold_batch
+from pantry_tui.core.log.whole import fold
 from pantry_tui.core.model import DAY_MIN
 from pantry_tui.core.words import Climate, Method, State
 from tests.core.log.book import BEANS, MADE, Book, crate, day, jar, moved, put_up, use

@@ -1,0 +1,145 @@
+"""What is packed anew: without air, out of the jar that was processed, a part of it alone."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import pytest
+
+from pantry_tui.core.words import State, Verdict
+from pantry_tui.errors import Refused
+from pantry_tui.services.batchwork import putup, repack, tending
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import act, correct, places, view
+from pantry_tui.services.stock.rows import DueRow
+
+
+@pytest.fixture
+def p(larder: Pantry) -> Pantry:
+    places.add(larder, "cellar", "cellar")
+    places.add(larder, "chest", "freezer")
+    return larder
+
+
+def up(p: Pantry, line: str) -> str:
+    return putup.put_up(p, putup.read(p, line)).code
+
+
+def row(p: Pantry, code: str) -> DueRow:
+    (found,) = (one for one in view.due(p) if one.code == code)
+    return found
+
+
+def wait(p: Pantry, days: int) -> None:
+    p.today += timedelta(days=days)
+
+
+# -- without air -----------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("food", ["trout, hot smoked", "salmon, cold smoked, salt=3.6%"])
+@pytest.mark.parametrize("how", ["repack", "from", "opened", "corrected"])
+def test_smoked_fish_that_is_packed_without_air_has_the_five_days_of_such_a_pack(
+    p: Pantry, food: str, how: str
+) -> None:
+    """Ten days from smoking, five under vacuum: whichever ends first."""
+    code, smoked = up(p, f"4 packs {food}, fridge"), p.today
+    wait(p, 1)
+    if how == "from":
+        new = up(p, f"1 vacuum pack {food}, fridge, from {code}/1")
+    elif how == "corrected":
+        new = repack.repack(p, f"{code}/1", "1 pack, fridge").code
+        correct.correct(p, new, process=[("vacuum", "yes")])
+    else:
+        if how == "opened":
+            act.open_(p, f"{code}/1")
+        new = repack.repack(p, f"{code}/1", "1 vacuum pack, fridge").code
+    assert row(p, new).discard_after == p.today + timedelta(days=5)
+    wait(p, 8)
+    assert row(p, new).verdict is Verdict.DISCARD
+    late = repack.repack(p, f"{code}/3", "1 vacuum pack, fridge")
+    assert late.discard_after == smoked + timedelta(days=10), "the limit that ran runs on"
+
+
+def test_a_pack_without_air_is_shut_and_its_parts_are_not_once_it_is_opened(p: Pantry) -> None:
+    code = up(p, "2 packs trout, hot smoked, fridge")
+    new = repack.repack(p, f"{code}/1", "1 vacuum pack, fridge").code
+    assert row(p, new).state is State.SEALED
+    last = row(p, new).discard_after
+    act.open_(p, new)
+    assert (row(p, new).state, row(p, new).discard_after) == (State.OPEN, last)
+    box = repack.repack(p, new, "1 box, fridge").code
+    assert (row(p, box).state, row(p, box).discard_after) == (State.OPEN, last)
+    batch = p.batch(box)
+    assert batch is not None
+    assert "vacuum" not in dict(batch.process), "a box is no pack without air"
+
+
+def test_fish_in_a_pack_without_air_is_not_thawed_closed(p: Pantry) -> None:
+    code = up(p, "2 packs trout, hot smoked, fridge")
+    new = repack.repack(p, f"{code}/1", "1 vacuum pack, fridge").code
+    act.move(p, new, "chest")
+    with pytest.raises(Refused, match="opened or pierced"):
+        act.thaw(p, new)
+
+
+def test_a_pack_without_air_may_stand_where_one_that_is_put_up_may(p: Pantry) -> None:
+    code = up(p, "4 packs carrots, fresh, fridge")
+    with pytest.raises(Refused, match="stays in the cold"):
+        up(p, f"1 vacuum pack carrots, fresh, larder, from {code}/1")
+    with pytest.raises(Refused, match="stays in the cold"):
+        repack.repack(p, f"{code}/1", "1 vacuum pack, larder")
+
+
+def test_what_its_packing_alone_says_takes_no_record_away(p: Pantry) -> None:
+    code = up(p, "2 packs salmon, cold smoked, fridge, salt=3.6%")
+    new = p.batch(repack.repack(p, code, "1 vacuum pack, fridge").code)
+    assert new is not None
+    assert dict(new.process) == {"salt": "3.6%", "vacuum": "yes"}
+
+
+# -- a process belongs to the jar that was processed -----------------------------------------------
+
+BEANS = (
+    "4 pint jars runner beans, pressure canned, larder, minutes=20, psi=11, canner=dial, "
+    "altitude=500ft"
+)
+PICKLES = "4 pint jars dill pickles, vinegar pickle, larder, minutes=10, vinegar=5%"
+JAM = "4 half-pint jars strawberry jam, jam, larder, minutes=10"
+
+
+@pytest.mark.parametrize("opened", [False, True])
+@pytest.mark.parametrize("into", ["1 box", "1 quart tub", "2 half-pint jars"])
+@pytest.mark.parametrize("line", [BEANS, PICKLES, JAM])
+def test_what_a_jar_is_filled_into_was_not_processed(
+    p: Pantry, line: str, into: str, opened: bool
+) -> None:
+    code = up(p, line)
+    wait(p, 1)
+    tending.tend(p, code)
+    wait(p, 10)
+    if opened:
+        act.open_(p, f"{code}/1")
+    new = repack.repack(p, f"{code}/1", f"{into}, fridge")
+    assert new.verdict in (Verdict.SOUND, Verdict.EAT_SOON)
+    again = repack.repack(p, new.code, "1 box, fridge", "all")
+    assert again.verdict in (Verdict.SOUND, Verdict.EAT_SOON)
+    correct.correct(p, again.code, note="for lunch")
+    assert row(p, again.code).verdict in (Verdict.SOUND, Verdict.EAT_SOON)
+
+
+def test_what_stands_against_the_jar_stands_against_what_was_in_it(p: Pantry) -> None:
+    code = up(p, BEANS)
+    new = repack.repack(p, f"{code}/1", "1 box, fridge").code
+    correct.correct(p, code, process=[("minutes", "15")])
+    assert row(p, new).verdict is Verdict.DO_NOT_TASTE
+    correct.correct(p, code, process=[("minutes", "25")])
+    assert row(p, new).usable
+
+
+def test_what_is_processed_anew_was_so_in_its_own_jars(p: Pantry) -> None:
+    code = up(p, BEANS)
+    line = "1 quart jar, pressure canned, fridge, minutes=20, psi=11, canner=dial, altitude=500ft"
+    made = p.batch(repack.repack(p, f"{code}/1", line).code)
+    assert made is not None
+    assert any("25 minutes" in one for one in made.doubt)
