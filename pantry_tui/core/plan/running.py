@@ -10,7 +10,7 @@ from itertools import count, groupby, takewhile
 from operator import itemgetter
 
 from pantry_tui.core.plan.balance import chosen_as, settle
-from pantry_tui.core.plan.days import Chosen, Table, picked
+from pantry_tui.core.plan.days import Chosen, Table, picked, spread
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.words import Role
@@ -19,6 +19,7 @@ from pantry_tui.core.words import Role
 #: another food comes on the next of them. Our own choice.
 IN_A_ROW = 2
 _STAYS = frozenset({Why.KEPT, Why.GUESTS})
+_MAIN = frozenset({Role.MAIN})
 #: What of a week changes places: its mains in the order of their days.
 _Order = Sequence[tuple[Pick, tuple[date, ...]]]
 
@@ -51,12 +52,21 @@ def parted(chosen: Sequence[Chosen], table: Table, menu: Menu) -> bool:
             break
         order = better
     moves = [(pick, days) for pick, days in order if days != pick.days]
-    if moves:
-        settle(chosen, menu)
+    if not moves:
+        return False
+    lay = [one.day for one in chosen]
+    settle(chosen, menu)
     found = [(next(chosen_as(chosen, pick, pick.day)), days[0]) for pick, days in moves]
     for number, day in found:
         chosen[number].day = day
-    return bool(moves)
+    after = spread(chosen, table)
+    half = ((day, table.appetite.sit(day) / 2) for day in table.days)
+    if all(after.laid(day, _MAIN) >= min(menu.laid(day, _MAIN), least) for day, least in half):
+        return True
+    # An evening without enough of a main is worse than one more of the same.
+    for one, was in zip(chosen, lay, strict=True):
+        one.day = was
+    return False
 
 
 def _mains(menu: Menu) -> list[Pick]:

@@ -104,6 +104,13 @@ def test_nothing_moves_behind_the_day_by_which_it_is_wanted() -> None:
     assert laid(*some)[:4] == ["trout", "trout", "trout", "cod"]
 
 
+@pytest.mark.parametrize(("servings", "moves"), [(0.5, False), (1.0, True)])
+def test_no_evening_is_left_with_less_than_half_of_a_main(servings: float, moves: bool) -> None:
+    some = on_days("trout", "trout", "trout", "cod")
+    some[3].candidate = some[3].candidate._replace(servings=servings)
+    assert (laid(*some)[:4] != ["trout", "trout", "trout", "cod"]) is moves
+
+
 @pytest.mark.parametrize(
     ("foods", "at", "again"),
     [
