@@ -1,8 +1,9 @@
 """Food that its note says is something else by now is judged as that, too: no milder than either.
 
-What is cooked is held to the figures of cooked food, what was cut to those of cut crops, an opened
-or thawed pack to those of opened or thawed food, each from the day it was made, since a note has
-no day. Only a note that is put right, or the record, takes that away again.
+What is cooked is held to the figures of cooked food, what was cut to those of cut crops, eggs out
+of the shell to those of whites and yolks, an opened or thawed pack to those of opened or thawed
+food, each from the day it was made, since a note has no day. Only a note that is put right, or the
+record, takes that away again.
 """
 
 from __future__ import annotations
@@ -28,6 +29,10 @@ from pantry_tui.core.words import Method, State, Verdict
 _SAYS = {
     Now.COOKED: "judged as cooked food, too. What was cooked is a batch of its own: `repack {}`",
     Now.CUT: "judged as cut, too. If it is, record it: `correct {} --process prepared=...`",
+    Now.SHELLED: (
+        "judged as raw eggs out of the shell, too. If they are, `repack {}` into a batch of whites "
+        "or yolks"
+    ),
     Now.FLAVOURED: (
         "judged as flavoured vinegar, too. If it is, record it as herb vinegar and as that method, "
         "`correct {}`"
@@ -62,6 +67,8 @@ _BOOKED = {
     Now.THAWED: _FROZE,
     Now.WITHOUT_POWER: "a power cut counts when it is booked. Book it with `outage` and its place",
 }
+#: Beaten eggs, whites and yolks have one figure.
+_RAW_EGG = "egg whites"
 #: Nobody knows since when, whatever the figures are.
 _SINCE_WHEN = frozenset({Now.OPENED, Now.THAWED})
 
@@ -148,6 +155,10 @@ def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Bat
         case Now.FLAVOURED:
             food = replace(batch.food, name="herb vinegar")
             yield replace(batch, food=food, method=Method.FLAVOURED_VINEGAR), container
+        case Now.SHELLED:
+            classes = batch.food.classes - {"whole-egg"}
+            food = replace(batch.food, name=_RAW_EGG, classes=classes)
+            yield replace(batch, food=food), container
         case Now.CUT:
             record = dict(batch.process)
             record[PREPARED] = f"{record.get(PREPARED, '')} {told.how}".strip()

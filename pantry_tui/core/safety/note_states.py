@@ -1,4 +1,5 @@
-"""What food is by its note, where its record says otherwise: cooked, cut, wet, opened, thawed.
+"""What food is by its note, where its record says otherwise: cooked, cut, out of its shell, wet,
+opened, thawed.
 
 What was done to the batch is told from what is to be done with it by the form of the verb and by
 what leads it: "peeled in October" was done; "peel before use", "lovely mashed", "to be opened at
@@ -30,6 +31,7 @@ class Now(StrEnum):
 
     COOKED = "cooked"
     CUT = "cut"
+    SHELLED = "shelled"
     HURT = "hurt"
     WET = "wet"
     OPENED = "opened"
@@ -105,6 +107,24 @@ _PART_USED = (
     r"(?: (?:is|was|already))? (?:used|gone|eaten|left|cut)\b)"
 )
 _CUT_ALONE = r"^(?:(?:all|some|already|is|are|was|were|it|they|half|now) )*cut$"
+_PARTS = r"(?:egg )?(?:whites|yolks)"
+_VESSEL = r"(?:jar|tub|bowl|cup|mug|box|glass|bag|dish|container|pot|bottle|jug|lidded \w+)"
+#: Eggs out of the shell. What a yolk or a white looks like says nothing of that.
+_SHELLED = (
+    r"\b(?:beaten|whisked|whipped|peeled|shelled|liquid eggs?|egg wash|blended)\b|"
+    r"\bseparated\b(?! (?:from (?:the )?(?:others|rest|hens|ducks?|older|dirty|brown|shop)|by|"
+    r"into (?:two |2 |three |3 )?(?:boxes|trays|sizes)))|"
+    r"\b(?:out of|without|taken from) (?:the |their |its )?shells?\b|"
+    r"\bshells? (?:(?:are|were|is|was|all|already|taken) )*(?:off|removed|gone)\b|"
+    rf"\b(?:poured|cracked|broken|tipped|opened|mixed|stirred) (?:\w+ )?(?:in|into) (?:a |the |1 )?"
+    rf"{_VESSEL}\b|"
+    rf"^(?:(?:just|only|all|the|some|raw|left ?over|\d+|an?|of|with|{_VESSEL}) )*{_PARTS}"
+    rf"(?: (?:only|alone|and|or|left(?: over)?|kept|apart|separate(?:ly|d)?|in|an?|1|{_VESSEL}|"
+    rf"{_PARTS}))*$|"
+    rf"\b(?:only|just) (?:the )?{_PARTS}\b|\b{_PARTS} (?:only|alone|separate(?:ly|d)?|apart|"
+    rf"in (?:an? |1 |the |one )?{_VESSEL})\b"
+)
+_PEELED = r"\b(?:peeled|shelled)\b"
 #: Whole crops keep, hurt ones do not (USDA Handbook 66 stores sound ones alone; from memory).
 _HURT = (
     r"(?:bruised|damaged|nicked|speared|split|cracked|frosted|frost bitten|frost damaged|"
@@ -214,6 +234,8 @@ def states(method: Method, food: FoodFacts, note: str, *, dry: bool) -> tuple[To
         alone = done == clause
         for now, how in _of_clause(method, food, done, dry=dry, alone=alone):
             found.setdefault(now, Told(now, typed, how))
+    if Now.COOKED in found and found.get(Now.SHELLED, found[Now.COOKED]).how == _PEELED:
+        del found[Now.SHELLED]  # a cooked egg is peeled
     return tuple(found.values())
 
 
@@ -244,6 +266,9 @@ def _of_clause(
     whole = method in _RAW and food.group in _GREENS and not dry and not food.classes & _MADE
     if whole and (cut := _is_cut(food, done)):
         found.append((Now.CUT, cut))
+    if method in _RAW and _in_shell(food) and affirmed(done, _SHELLED):
+        rest = re.sub(_PEELED, " ", done)
+        found.append((Now.SHELLED, "" if affirmed(rest, _SHELLED) else _PEELED))
     if whole and method is Method.CELLAR and _is_hurt(food, done):
         found.append((Now.HURT, ""))
     if food.name == "vinegar" and method is not Method.FLAVOURED_VINEGAR and plants_in(done):
@@ -281,6 +306,10 @@ def _is_cut(food: FoodFacts, done: str) -> str:
     found = re.search(cut, told)
     word = found[0].split()[0] if found else ""
     return word if word in CUT | FINER else "cut"
+
+
+def _in_shell(food: FoodFacts) -> bool:
+    return "whole-egg" in food.classes and not food.classes & _MADE and "hard" not in food.name
 
 
 def _is_hurt(food: FoodFacts, done: str) -> bool:
