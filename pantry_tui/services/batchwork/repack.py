@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.model import DAY_MIN
 from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
@@ -61,8 +62,10 @@ def _repack(p: Pantry, ref: str, line: str, took: str, at: At | None, stood: str
 def ready_into(p: Pantry, ref: str, line: str, *, at: At | None = None, saw: str = "") -> Done:
     """What was in progress is done, and all of it goes into other vessels; one undo takes back
     both. Raises as `ready` and `repack` do."""
+    # It did not stand there ready for hours before: it was found ready and filled over at once.
+    found = at if at is None or at.minute is not None else at._replace(minute=DAY_MIN - 1)
     with p.together():
-        done = act.ready(p, ref, at=at, saw=saw)
+        done = act.ready(p, ref, at=found, saw=saw)
         stood = containers_named(p, ref, ours=True)[0].place
         made = _repack(p, ref, line, "all", at, stood)
     count = len(made.containers)

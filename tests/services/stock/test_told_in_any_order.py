@@ -14,6 +14,7 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork.repack import ready_into
 from pantry_tui.services.batchwork.tending import tend
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -157,3 +158,15 @@ def test_a_draw_before_it_was_said_to_be_opened_opened_it(
     drawn = p.judge(mine(p)[0])
     assert opened is not None
     assert drawn.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+
+
+@pytest.mark.parametrize("when", [at(8), at(8, 9)])
+def test_what_was_found_ready_and_filled_over_did_not_stand_ready_in_the_warm(
+    make: Callable[[str], Pantry], when: At
+) -> None:
+    p = make("1 crock kimchi, lactic ferment, cellar")
+    made = ready_into(p, "2A", "3 quart jars, fridge", at=when)
+    assert made.message.startswith("Ready: 2A/1 kimchi. All of it went into 3A")
+    batch = p.batch("3A")
+    assert batch is not None
+    assert {p.judge(one).verdict for one in p.containers_of(batch)} == {Verdict.SOUND}
