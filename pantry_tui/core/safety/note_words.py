@@ -303,7 +303,8 @@ LOW_ACID = (
 SALT_CUT = (
     r"\b(?:cut|cutting|halv(?:ed|ing)|reduc(?:ed|ing)|half|skimp\w*|lower(?:ed)?|scant|hardly any|"
     r"barely any|short (?:of|on)|easy on|light on|too little|not much|little|ran low on|stint\w*|"
-    r"(?:a |one )?(?:third|quarter))(?: (?:on|the|of|its|my|back|down|out|as|much))* salt\b(?! (?:water|shaker|box|free|cod|pork))|"
+    r"(?:a |one )?(?:third|quarter))(?: (?:on|the|of|its|my|back|down|out|as|much))* "
+    r"salt\b(?! (?:water|shaker|box|free|cod|pork))|"
     r"\bless salt than (?:the |it |is |was |my |our )*(?:recipe|says?|written|need\w*|call\w*|"
     r"usual|normal|publish\w*)|"
     r"\bsalt (?:was |is |went )?(?:right |well |way )?(?:down|short|halved|reduced|cut|scant)\b"
