@@ -49,7 +49,7 @@ _IN_HONEY = (
     "spores of botulism. No figure is published for it"
 )
 _ANIMAL_IN = "no figure is published for meat, fish, egg or milk in it, which keep cold alone."
-#: USDA FSIS, the two-hour rule.
+#: USDA FSIS, the two-hour rule: one hour above 90 F, as in a car that stands.
 _WARM = "out of the cold, for over two hours in all as far as anybody knows"
 #: Salted, dry or sweet: no two hours run on them.
 _SALTED_OR_DRY = frozenset(
@@ -63,17 +63,27 @@ _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
 #: Minutes of what people call it.
 _SPELLS = (
-    (r"\bover ?night\b|\ball (?:night|day)\b|\b(?:whole|half the) (?:night|day)\b", 8 * 60),
-    (r"\b(?:a|all) (?:week|weekend|day|month|morning|afternoon)\b|\bdays\b|\bweeks\b", 5 * 60),
     (
-        r"\bsince (?:(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|yesterday|breakfast|"
-        r"(?:this |the |last )*(?:morning|noon|lunch|night|weekend|week))\b",
+        r"\b(?:a|all|the whole|half the) (?:week|weekend|month|summer|autumn|fall|winter|spring|"
+        r"season|year)\b|\b(?:days|weeks|months|years)\b(?! old)|"
+        r"\bsince (?:(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|"
+        r"(?:the |last )*(?:weekend|week))\b",
+        3 * 24 * 60,
+    ),
+    (r"\bover ?night\b|\ball (?:night|day)\b|\b(?:whole|half the) (?:night|day)\b", 8 * 60),
+    (
+        r"\b(?:a|all) (?:day|morning|afternoon)\b|"
+        r"\bsince (?:yesterday|breakfast|(?:this |the |last )*(?:morning|noon|lunch|night))\b",
         5 * 60,
     ),
     (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
 )
 _EACH = {"m": 1, "h": 60, "d": 24 * 60, "w": 7 * 24 * 60}
 _FOR = r"(?<![\d.])(\d+(?:\.\d+)?)\s*(h|m|d|w)(?:(?:rs?|ours?|ins?|inutes?|ays?|eeks?)\b|\b)"
+#: Butter may stand out a day or two (USDA FSIS, from memory); the stricter of them.
+_BUTTER_MIN = 24 * 60
+#: °F from which hot food is kept so (USDA FSIS).
+_KEPT_HOT_F = 139.9
 #: °F inside that jerky reaches before it is dried (USDA FSIS, Jerky and food safety; from memory).
 _JERKY_F = 160
 
@@ -136,10 +146,12 @@ def _against(
     if (sweet or _is_fat(food) or food.name == "vinegar") and animal_in(other):
         yield _ANIMAL_IN
     yield from _animal(method, food, clause)
+    if method is Method.HOT_SMOKED:
+        yield from _smoked(food, clause)
     yield from _dry(method, food, clause)
     brewed = method in _BREWED and not perishes_by_kind(food)
     if method not in _SALTED_OR_DRY and not brewed:
-        yield from _warm(method, clause, perishes)
+        yield from _warm(method, food, clause, perishes)
     yield from spoilt(method, food, clause, signs)
     if method in PACKED:
         yield from _packs(batch, clause, signs)
@@ -207,6 +219,15 @@ def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
         yield "holes carry spores into the yolk, where no vinegar reaches them."
 
 
+def _smoked(food: FoodFacts, clause: str) -> _Told:
+    """Hot smoke is what cooks it (core.safety.strength has how hot it comes inside)."""
+    told = re.sub(PURPOSE, " ", clause)
+    if food.group in ANIMAL and says(words.SMOKE_FAILED, told):
+        yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
+    if food.group in ANIMAL and says(words.SMOKED_COLD, told):
+        yield "cold smoke cooks nothing, so the days of hot smoked food are none of its own."
+
+
 def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
     if method not in _DRY:
         return
@@ -224,7 +245,7 @@ def _minutes(clause: str) -> int | None:
     return round(max(told)) if told else None
 
 
-def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
+def _warm(method: Method, food: FoodFacts, clause: str, perishes: Callable[[], bool]) -> _Told:
     if says(words.NO_POWER, clause) and perishes():
         yield "book it with `outage`, which says what to do. Until then it is not checked."
     if says(words.EXPIRED, clause) and perishes():
@@ -234,16 +255,21 @@ def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
     thawed = says(words.THAWED_WARM, clause) and not re.search(words.THAWED_SAFELY, clause)
     if again and not thawed and "fridge" not in clause and perishes():
         yield "only what thawed in the refrigerator is frozen again, and nobody says that it did."
+    minutes = _minutes(clause)
+    warmest = max(_degrees(clause), default=0.0)
+    idle = says(words.LEFT_IN_IT, clause) and method is not Method.COLD_SMOKED
+    if idle and minutes and minutes > WARM_MIN and warmest < _KEPT_HOT_F and perishes():
+        yield f"{_WARM}: discard."
     if re.search(words.MADE_SO, clause):
         return
-    minutes = _minutes(clause)
     out = re.search(r"\bout of the (?:fridge|refrigerator|freezer|cold)\b", clause)
     if cold and not out and "not" not in clause.split():
         return
     left = bool(thawed) or says(words.LEFT_OUT, clause) is not None
     if not left and method is not Method.FRIDGE_PICKLE:
         left = minutes is not None and says(words.STOOD, clause) is not None
-    most = HOT_MIN if max(_degrees(clause), default=0.0) > HOT_F else WARM_MIN
+    hot = warmest > HOT_F or re.search(words.HOT_PLACE, clause) is not None
+    most = HOT_MIN if hot else WARM_MIN
     asked = re.match(words.ASKED, clause) is not None
     if not left and not asked and not re.search(words.COOKING, clause):
         placed = minutes is not None and re.search(rf"{words.WARM_PLACE}|{words.ROOM}", clause)
@@ -251,6 +277,10 @@ def _warm(method: Method, clause: str, perishes: Callable[[], bool]) -> _Told:
     found_warm = says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)
     if found_warm and not asked and perishes():
         yield f"{_WARM}: discard."
+    if food.name == "butter" and not perishes():
+        if left and (hot or minutes is None or minutes > _BUTTER_MIN):
+            yield "no figure is published for butter that stood out for over a day."
+        return
     too_long = left and (minutes is None or minutes > most)
     if too_long and perishes():
         yield f"{_WARM}: discard."

@@ -12,6 +12,7 @@ from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety import kept_words as words
+from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_spoilage import (
     FLOOD,
@@ -20,6 +21,7 @@ from pantry_tui.core.safety.note_spoilage import (
     OF_THE_LAND,
     SOURED,
     SPOTTED,
+    WORKED,
     gassy,
     ill_of_else,
 )
@@ -41,6 +43,10 @@ _MARKED_BY_FROST_OR_AGE = frozenset(
 #: Classes of what is chilled, whatever its group.
 _CHILLED = frozenset({"stock", "animal", "cooked", "in-oil", "sprout", "moist"})
 
+#: Where alcohol belongs.
+_BREWED = frozenset({Method.ALCOHOL_FERMENT, Method.VINEGAR_FERMENT, Method.INFUSION})
+_SPOILT = rf"{words.SPOILT}|{WORKED}"
+
 _Told = Iterator[str]
 
 
@@ -53,7 +59,7 @@ def spoilt(
     method: Method, food: FoodFacts, clause: str, signs: Callable[[], Iterable[Sign]]
 ) -> _Told:
     """A sign of spoiling that throws it away, as the table of signs has it."""
-    told = words.SPOILT
+    told = words.SPOILT if method in _BREWED or food.group is Group.DRINK else _SPOILT
     if perishes_by_kind(food) and food.group is not Group.DAIRY and method is not Method.LACTIC:
         told = rf"{told}|{SOURED}"
     if food.group in (Group.MEAT, Group.FISH) and method not in _DRY:
@@ -62,7 +68,7 @@ def spoilt(
         yield "what flood water carried cannot be kept out for certain: do not taste it."
     elif says(ILL, clause) and not ill_of_else(clause):
         yield from _means(method, food, clause, signs)
-    elif says(told, re.sub(words.SO_OF_ITSELF, " ", clause)) or _made_gas(method, clause):
+    elif says(told, re.sub(words.SO_OF_ITSELF, " ", clause)) or _made_gas(method, food, clause):
         yield from _bad(method, food, clause, signs)
 
 
@@ -92,7 +98,7 @@ def _means(
     method: Method, food: FoodFacts, clause: str, signs: Callable[[], Iterable[Sign]]
 ) -> _Told:
     sign = meant(signs_for(signs(), method, food, open_=False), clause, food.name)
-    if sign is None and not (perishes_by_kind(food) or _made_gas(method, clause)):
+    if sign is None and not (perishes_by_kind(food) or _made_gas(method, food, clause)):
         yield "what that means for it is not sure. Look it over, and say what it shows with `sign`."
     if sign is None and perishes_by_kind(food):
         yield f"what smells or looks so is spoilt: {_DO[SignVerdict.DISCARD]}."
@@ -100,8 +106,14 @@ def _means(
         yield as_sign(sign)
 
 
-def _made_gas(method: Method, clause: str) -> bool:
-    return method in _STILL and gassy(clause)
+def _made_gas(method: Method, food: FoodFacts, clause: str) -> bool:
+    """Whether it works that should not; honey and syrup do where they took up water."""
+    sweet = method in (Method.BOUGHT, Method.FRESH) and (
+        food.name == "honey" or "syrup" in food.name
+    )
+    if (sweet or method is Method.SUGAR) and affirmed(clause, r"\bferment(?:s|ed|ing)?\b"):
+        return True
+    return (sweet or method in _STILL) and gassy(clause)
 
 
 def _shows_in_spots(method: Method, food: FoodFacts) -> bool:

@@ -26,7 +26,10 @@ _OF_FLOWERS = (
 PLANTS = (
     rf"(?<!dried )(?<!dry )(?<!powdered )(?<!ground )(?<!smoked )\b{_OF_FLOWERS}{_PLANTS}\b"
     r"(?! (?:powder|flakes?|salt|granules|seeds?|bread|press|bed|harvest|oil|field|patch|flowers?))"
-    r"|\b(?:sun )?dried tomatoes\b"
+    r"|\b(?:sun )?dried tomatoes\b|"
+    # Of garlic; of the spice nobody counts them.
+    r"\b(?:an?|one|some|few|whole|raw|\d+) (?:(?:fat|big|small|large|peeled|smashed|crushed|"
+    r"whole|raw|fresh) )*cloves?\b"
 )
 _ANIMAL = (
     r"(?:bacon|ham|meat|beef|pork|chicken|duck|sausages?|chorizo|fish|anchov(?:y|ies)|sardines?|"
@@ -40,7 +43,17 @@ ANIMAL = (
 PUT_IN = (
     r"\b(?:with|plus|added|adding|infus\w*|steep\w*|in (?:it|them|there)|inside|into|cloves?|"
     r"heads?|sprigs?|slices?|sliced|whole|raw|fresh|roasted|chopped|covering|poured over|"
-    r"ferment\w*|stirred|beaten|worked|bits?|flavou?red)\b"
+    r"ferment\w*|stirred|beaten|worked|bits?|flavou?red)\b|"
+    r"\b(?:put|popped|dropped|stuck|tucked|poked|pushed|threw|stuffed|slipped|placed|laid|sank)\b"
+    r"(?! (?:(?:it|them|this|that|away|up|out|right|all) )*(?:next|beside|by|near|behind|under|on|"
+    r"at|away|up|down)\b)|"
+    r"\b(?:has|have|had|got|contain(?:s|ed|ing)?|hold(?:s|ing)?)\b"
+    r"(?!.*\b(?:notes?|hints?|tast\w*|aroma\w*|smell\w*|scent\w*|flavou?rs?|finish|nose|bite|"
+    r"seen|met|touched)\b)|"
+    r"\b(?:smashed|crushed|bruised|minced|grated|squashed|peeled|slivered|slivers of|halved|"
+    rf"split|torn) (?:(?:red|green|fresh|raw|whole|wild|our|own|garden) )*(?!olives){_PLANTS}\b|"
+    r"\bin (?:the|each|every|both|all|my|our) (?:\w+ )?(?:bottles?|jars?|oil|honey|vinegar|butter|"
+    r"flasks?|jugs?|crocks?|pots?)\b"
 )
 _ALONE = r"and|of|some|a|few|raw|fresh|honey|butter|oil|vinegar|&|\+|,|\s"
 ONLY_PLANTS = rf"(?:{_PLANTS}|{_ALONE})+"
@@ -68,7 +81,9 @@ _PLACE = (
     r"(?:shel(?:f|ves)(?! (?:of|in) the (?:fridge|refrigerator|freezer|door))|cupboard|"
     r"counter(?:top)?|worktop|work surface|table|car|boot|trunk|sun|kitchen|porch|bench|stove|"
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
-    r"ambient)"
+    r"(?:door|front |back )?steps?|door ?mat|patio|terrace|deck|balcony|van|lorry|bus|train|lobby|"
+    r"hall(?:way)?|(?:mail|letter|lunch) ?box|parcel|post|back ?pack|rucksack|hamper|tent|"
+    r"(?:shopping|school) bag|ambient)"
 )
 WARM_PLACE = rf"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |warm |hot )*{_PLACE})\b"
 #: Left where it should not be, in words that need no time beside them.
@@ -84,7 +99,7 @@ LEFT_OUT = (
     r"\d+|for|on the|in the|too long)|"
     r"\b(?:left|stood|standing|sat|sitting|forgot(?:ten)?(?: (?:it|them|this))?|"
     r"kept|stored|stayed|spent|held|was|were|"
-    rf"thawed|defrosted)(?: \w+){{0,4}} (?:on|in|at|by|near|under) (?:the |a |our |hot |warm )*"
+    rf"thawed|defrosted)(?: \w+){{0,6}} (?:on|in|at|by|near|under) (?:the |a |our |hot |warm )*"
     rf"{_PLACE}\b|"
     rf"\b(?:un ?refrigerated|un ?chilled|(?:{DENIED}|nobody) (?:\w+ )?(?:refrigerated|chilled|kept "
     r"cold|put in the fridge|in the fridge))\b|"
@@ -132,6 +147,31 @@ MADE_SO = (
     r"simmer\w*|slow cooker|oven|smoker|hung|rais(?:e|ed|ing)|dough|soak\w*|macerat\w*|"
     r"in (?:sugar|salt|brine|vinegar|spices))\b"
 )
+#: Where it is soon hotter than a room: a parked car, the sun.
+HOT_PLACE = (
+    r"\b(?:in|under) (?:the |a |our |my |hot |warm |full |open |parked )*"
+    r"(?:car|boot|trunk|van|lorry|bus|sun)\b"
+)
+#: Forgotten where it was cooked, which cools down.
+LEFT_IN_IT = (
+    r"\b(?:left|forgot(?:ten)?|stayed|sat|stood|cooled)(?: (?:it|them|this|this batch))? "
+    r"(?:out )?in (?:the |our |a )?(?:smoker|smoke ?house|oven|kiln|barbecue|grill|cooker)\b"
+    r"(?!.*\b(?:to (?:cook|smoke|roast|bake|braise|finish)|lit|hot|low|on)\b)"
+)
+#: The heat of a smoke failed before it was done.
+SMOKE_FAILED = (
+    r"\b(?:smoker|smoke ?house|fire|flames?|coals?|charcoal|briquettes|embers?|gas|propane|pellets|"
+    r"burner|element|heat(?:er|ing)?|grill|barbecue|thermostat)\b"
+    rf"(?: (?!{DENIED}\b)\w+){{0,2}}? "
+    r"(?:(?:went|gone|go|goes|going|was|were|blew|blown|burn(?:t|ed)|ran|run|runs|cut|cuts|gave|"
+    r"conked|fizzled|all) out|died|dead|fail(?:s|ed)|broke(?:n|s)?|stopped|quit|tripped|packed up|"
+    r"packed in|gave up|(?:fell|dropped|went) (?:off|away|too low|right down))\b"
+    r"(?! (?:the|of the (?:shed|garage))\b)"
+    r"(?! (?:after(?:wards)?|when|once|as)(?: (?:it|they|all|the \w+)(?: (?:was|were))?)?"
+    r" ?(?:$|done|finished|ready|cooked|out))"
+)
+#: Without heat, unless that came next.
+SMOKED_COLD = r"\bcold smok\w*\b(?! (?:\w+ ){0,3}(?:first|before|then|hot))(?! \w+ first)"
 _THAWED = r"(?:thawed|defrosted|had (?:half |partly )?(?:thawed|melted))"
 THAWED_WARM = rf"\b{_THAWED}\b.*(?:\b(?:over ?night|outside|out|all (?:day|night))\b|{WARM_PLACE})"
 THAWED_SAFELY = r"\b(?:cold water|microwave\w*)\b"
@@ -232,6 +272,7 @@ _WEATHER = (
     r" (?:weather|days?|weeks?|months?|year|season|spring|summer|autumn|fall|winter|harvest|july|"
     r"august|september|october|november)\b"
 )
+_WITHIN = r"(?:middles?|centres?|centers?|core|inside|places|parts|spots)\b"
 _MOIST = r"(?:moist|damp|wet|sticky|tacky|clammy|soggy)"
 STILL_MOIST = (
     rf"\b(?:felt|feels?|feeling|seems?|got|gone|went|became|turned|is|was|were|are|bit|little|"
@@ -241,15 +282,21 @@ STILL_MOIST = (
     r"before|from (?:the |its |their )*(?:sugar|honey|juice|wash|dew|rain)))|"
     r"\b(?:soft|bendy|squishy) (?:in the (?:middle|centre|center)|inside|centres?|centers?)\b|"
     r"\b(?:condensation|fogg(?:ed|y)|misted|steamed up|sweat(?:ed|ing|s|y)?|droplets|"
-    r"beaded|(?:drops|beads) (?:of (?:water|wet) )?(?:in|inside|on the glass)|"
-    r"water (?:in|got in|inside)|"
-    r"fog (?:on|in|inside)|(?:leaked|rained|spilled|spilt|dripped) (?:on|in|into|through)|flood\w*|"
+    r"beaded|(?:(?:drops|beads)(?: of (?:water|wet|moisture))?|"
+    r"(?<!absorbs )(?<!absorb )(?<!against )(?<!for )(?:water|moisture|wet|dew|mist|steam|fog)) "
+    r"(?:in|inside|(?:on|under|below|round) (?:the |its |each |1 |inside |of )*(?:glass|lids?|"
+    r"jars?|bags?|sides?|tins?|top|walls?))|water got in|wet lids?|"
+    r"lids? (?:is |are |was |were )?wet|fog on|flood\w*|"
+    r"(?:leaked|rained|spilled|spilt|dripped) (?:on|in|into|through)|"
     r"clump(?:ed|y|ing|s)?|caked|(?:stuck|sticking|sticks) together|"
     r"(?:gone|went|got|going|turned) soft(?: again)?|soft again|"
     r"no longer (?:crisp|brittle)|spongy)\b|"
     r"\b(?:still (?:a (?:bit|little) |rather |quite |slightly )?(?:moist|damp|wet|sticky|tacky|"
     r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
-    r"really |properly |entirely )*dr(?:y|ied)(?! (?:out|in|fruit))|under ?dried|"
+    r"really |properly |entirely )*dr(?:y|ied)"
+    rf"(?! (?:out|in(?! (?:the |its |their )?{_WITHIN})|fruit))|under ?dried|"
     r"(?:damp|moist|wet) (?:in the middle|inside|centres?|centers?|spots?))\b|"
-    rf"^(?:damp|moist|wet)\b(?!{_WEATHER})"
+    rf"^(?:damp|moist|wet)\b(?!{_WEATHER})|"
+    rf"^(?:(?:all|very|rather|quite|soft|limp|some) (?:and )?)*(?:sticky|tacky|clammy)"
+    rf"(?: and (?:soft|limp|{_MOIST}))?$"
 )

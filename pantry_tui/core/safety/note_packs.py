@@ -152,6 +152,7 @@ def of_packs(
     yield from _pack(method, food, tin, seen)
     yield from _look(method, food, clause, seen)
     yield from _heat(method, food, clause, minutes, degrees)
+    yield from _underdone(method, food, clause)
     yield from _beans(method, food, clause)
 
 
@@ -212,6 +213,11 @@ def _look(method: Method, food: FoodFacts, clause: str, seen: str) -> Iterator[F
         yield Found((), _SPOILT)
 
 
+def _to_be_cooked(method: Method, food: FoodFacts) -> bool:
+    cooked = method is Method.MEAL or bool(food.classes & _COOKED) or food.group is Group.MEAL
+    return cooked and method not in _SMOKED
+
+
 def _heat(
     method: Method,
     food: FoodFacts,
@@ -221,8 +227,7 @@ def _heat(
 ) -> Iterator[Found]:
     """Food that was to be cooked: USDA FSIS, Slow cookers and food safety, and its two-hour rule
     between 40 and 140 °F; from memory."""
-    cooked = method is Method.MEAL or bool(food.classes & _COOKED) or food.group is Group.MEAL
-    if not cooked or method in _SMOKED:
+    if not _to_be_cooked(method, food):
         return
     too_long = minutes is None or minutes > WARM_MIN
     warm = [one for one in degrees if 40 < one < 139.9]  # 60 °C is 140 °F
@@ -236,9 +241,16 @@ def _heat(
         yield Found((), "raw food waits in the cold, two hours at most in the warm: discard.")
     if says(_ON_WARM, clause):
         yield Found((), "the warm setting keeps food hot, and cooks none: discard.")
+
+
+def _underdone(method: Method, food: FoodFacts, clause: str) -> Iterator[Found]:
+    """What was to be cooked through, in the smoke, too. Cured meat and salmon are pink done."""
+    smoked = method is Method.HOT_SMOKED and food.group in ANIMAL
+    if not smoked and not _to_be_cooked(method, food):
+        return
     if re.search(_UNDER, clause) and not re.search(_HARD_PARTS, clause):
         yield Found((), "what was cooked in part and put by lets germs grow: discard.")
-    if says(_PINK, clause):
+    if not smoked and says(_PINK, clause):
         yield Found((), "colour is no measure of heat: not checked. Only a thermometer tells.")
 
 

@@ -24,6 +24,16 @@ OFF = (
     r"rancid|musty|mou?ldy|yeasty|boozy|winey|cheesy|disgusting|revolting|dreadful|terrible|vile|"
     rf"{LIKE}(?:{FOUL}|{_OF_DRINK}))"
 )
+#: Sugar that yeasts worked on, as a smell or a taste; what was made with wine tastes of it.
+WORKED = (
+    r"\b(?:alcohol(?:ic)?|wine|beer|cider|yeast|booze|boozy|winey|yeasty)(?: \w+)? "
+    r"(?:smell|odou?r|whiff|stench|fumes)\b|"
+    r"\b(?:odou?r|whiff|stench|reek|tang|fumes)(?: \w+)? of "
+    r"(?:alcohol|wine|beer|cider|yeast|booze)\b|"
+    r"\btast(?:es?|ed|ing)(?: \w+)? (?:of|like) (?:alcohol|beer|yeast|booze)\b|"
+    r"^(?:(?:a|bit|little|slightly|rather|quite|is|has|gone|went|turned|now) )*"
+    r"(?:boozy|winey|alcoholic)$"
+)
 #: Somebody fell ill of it; who was ill when it was made says nothing.
 ILL = (
     r"\b(?:made|makes|got|fell|felt|feel|was|were|been|is) (?:(?:me|us|him|her|them|everyone|both|"
@@ -169,7 +179,7 @@ def spoilt(method: Method, clause: str) -> bool:
     seen = re.sub(_LOOKS_SO, " ", clause)
     if affirmed(seen, _SPOILT) and not (burst and re.search(_BURST_OF_ELSE, clause)):
         return True
-    if affirmed(clause, _GLASS):
+    if affirmed(clause, _GLASS) or affirmed(clause, WORKED):
         return True
     if method is not Method.VINEGAR_PICKLE and affirmed(clause, SOURED):
         return True

@@ -302,8 +302,11 @@ LOW_ACID = (
 #: Less of it than the recipe has, or than the record says.
 SALT_CUT = (
     r"\b(?:cut|cutting|halv(?:ed|ing)|reduc(?:ed|ing)|half|skimp\w*|lower(?:ed)?|scant|hardly any|"
-    r"barely any|short (?:of|on)|easy on|light on|too little|not much|little|ran low on|stint\w*)"
-    r"(?: (?:on|the|of|its|my|back|down|out))* salt\b(?! (?:water|shaker|box|free|cod|pork))|"
+    r"barely any|short (?:of|on)|easy on|light on|too little|not much|little|ran low on|stint\w*|"
+    r"(?:a |one )?(?:third|quarter))(?: (?:on|the|of|its|my|back|down|out|as|much))* "
+    r"salt\b(?! (?:water|shaker|box|free|cod|pork))|"
+    r"\bless salt than (?:the |it |is |was |my |our )*(?:recipe|says?|written|need\w*|call\w*|"
+    r"usual|normal|publish\w*)|"
     r"\bsalt (?:was |is |went )?(?:right |well |way )?(?:down|short|halved|reduced|cut|scant)\b"
 )
 FROST_KILLED = r"(?<!before )(?<!before the )(?<!ahead of the )(?<!no )" + any_of(

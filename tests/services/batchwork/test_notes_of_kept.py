@@ -1,5 +1,6 @@
-"""Notes of kept food that is not canned, by what they say of it: out of the shell. What
-publications would doubt is never silent, and what is well raises nothing."""
+"""Notes of kept food that is not canned, by what they say of it: out of the shell, with plants in
+oil, not smoked through, out of the cold, damp, working. What publications would doubt is never
+silent, and what is well raises nothing."""
 
 from __future__ import annotations
 
@@ -12,6 +13,17 @@ from pantry_tui.services.pantry import Pantry
 from tests.services.batchwork.noting import quoted, tried, tried_each
 
 EGGS = "12 eggs, fresh, fridge"
+OIL = "2 bottles olive oil, bought in, larder"
+HONEY = "2 jars honey, larder"
+TROUT = "2 packs trout, hot smoked, fridge"
+HAM = "2 packs ham, hot smoked, fridge"
+SOUP = "2 tubs chicken soup, cooked meal, fridge"
+MILK = "1 carton milk, bought in, fridge"
+BUTTER = "1 lb butter, bought in, fridge"
+CHICKEN = "1 lb chicken breasts, fresh, fridge"
+APPLES = "2 jars apples, dried, larder"
+JAM = "3 half-pint jars strawberry jam, jam, larder, minutes=10"
+KRAUT = "1 crock sauerkraut 10 lb, lactic ferment, cellar, salt=2.25%"
 
 BAD = {
     EGGS: (
@@ -20,6 +32,55 @@ BAD = {
         "yolks and whites apart", "whisked with milk", "poured into a tub", "shells off",
     ),
     "6 quail eggs, fresh, fridge": ("beaten", "whites only"),
+    OIL: (
+        "garlic put in", "has garlic", "smashed garlic", "chilli and garlic put in",
+        "rosemary in the bottle", "I put a clove in", "contains sun-dried tomatoes",
+        "sage leaves inside", "three fat cloves in it", "put some basil to it", "crushed garlic",
+        "popped in two chillies", "contains herbs", "a clove in each bottle", "has a bay leaf",
+        "lemon peel in the jar", "bruised sage",
+    ),
+    HONEY: (
+        "has garlic", "ginger put in", "smashed garlic", "a clove of garlic put in", "frothing",
+        "bubbling", "fermenting", "alcohol smell", "smells of wine",
+    ),
+    TROUT: (
+        "smoker went out halfway", "still raw in the middle", "cold smoked only", "fire died",
+        "left in the smoker overnight", "forgotten in the smoker all night", "not cooked through",
+        "gas ran out halfway", "coals went out", "fire died after an hour", "smoker broke down",
+        "smoker kept going out", "underdone", "raw inside", "never got hot", "heat failed",
+    ),
+    HAM: (
+        "smoker went out halfway", "element failed", "raw at the bone", "cold smoked",
+        "left in the smoker overnight",
+    ),
+    SOUP: ("left in the oven overnight", "stood in the car two hours"),
+    MILK: (
+        "left on the doorstep until noon in the sun", "stood in the car two hours",
+        "stood on the step all morning", "left in a hot car for two hours",
+        "left on the patio in the sun", "out on the counter all summer",
+    ),
+    BUTTER: (
+        "left on the doorstep until noon in the sun", "out on the counter all summer",
+        "left on the counter for 3 days", "stood on the table all week",
+    ),
+    CHICKEN: (
+        "left on the doorstep until noon", "stood in the car two hours", "in the sun for two hours",
+        "out on the counter all summer",
+    ),
+    APPLES: (
+        "sticky and soft, not dry in the middle", "beads of water on the lid", "still moist",
+        "condensation inside", "water drops under the lid", "moisture on the lid", "tacky",
+        "not dry in places", "not fully dry in the centre", "dew inside the jar",
+        "drops on the inside of the lid", "lids wet",
+    ),
+    JAM: (
+        "alcohol smell", "smells of wine", "frothing", "wine smell", "boozy", "alcoholic",
+        "yeast smell", "a whiff of alcohol", "tastes of alcohol",
+    ),
+    KRAUT: (
+        "used half as much salt", "a quarter of the salt", "less salt than the recipe says",
+        "black spots",
+    ),
 }  # fmt: skip
 
 GOOD = {
@@ -29,6 +90,39 @@ GOOD = {
         "to be beaten", "not beaten", "for the yolks", "separated from the shop ones",
         "shells are thick", "yolks stand high",
     ),
+    OIL: (
+        "for the garlic", "good with rosemary", "from the co-op", "has notes of tomato leaf",
+        "stands next to the garlic", "has a taste of herbs", "crushed olives, first press",
+        "put by the onions", "contains no garlic", "no herbs put in", "put up on the top shelf",
+        "from olives in the valley",
+    ),
+    HONEY: ("froth skimmed off", "has a thyme taste", "from the herb garden", "set in the jar"),
+    TROUT: (
+        "over alder", "smoked low and slow", "smoked overnight over alder", "fire kept low",
+        "fire never went out", "cooked through", "let the fire die down after", "oak fire",
+        "cold smoked first and then hot", "fire went out after they were done",
+        "left in the smoker overnight at 180 F",
+    ),
+    HAM: ("over apple wood", "smoked all day", "pink inside"),
+    MILK: (
+        "from the farm gate", "in the door of the fridge", "10 minutes in the car",
+        "in the car in a cool box two hours", "stood in the fridge two hours",
+    ),
+    BUTTER: (
+        "from the farm gate", "in the door of the fridge", "summer butter",
+        "left on the counter for an hour",
+    ),
+    CHICKEN: ("from the farm gate", "20 minutes in the car"),
+    APPLES: (
+        "crisp", "leathery", "sweet and soft", "chewy", "not dried in the sun", "dry in the middle",
+        "no moisture", "absorbs moisture in the jar", "no drops on the lid",
+    ),
+    JAM: (
+        "a little foam skimmed off while cooking", "with a splash of wine", "skimmed the froth",
+        "frothing in the pan", "no alcohol smell", "smells of summer",
+    ),
+    KRAUT: ("caraway", "half red cabbage", "used fine salt", "quarter cabbages, salt on top"),
+    "1 bottle wine, bought in, larder": ("alcohol smell",),
 }  # fmt: skip
 
 
