@@ -180,3 +180,39 @@ def test_of_what_is_dry_or_frozen_a_part_is_taken_where_it_stands(p: Pantry) -> 
     made = repack.repack(p, peas, "1 pot pea soup, cooked meal, fridge", "1 lb")
     assert {one.place for one in view.due(p) if one.code == peas} == {"chest"}
     assert not any("is open now" in one for one in made.cautions)
+
+
+# -- what a line of repack leaves out --------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("line", "into", "food", "method"),
+    [
+        (JAM, "2 4-oz jars, jam, fridge", "strawberry jam", "jam"),
+        (JAM, "2 4-oz jars jam, fridge", "strawberry jam", "jam"),
+        (JAM, "2 4-oz jars, fridge", "strawberry jam", "jam"),
+        (JAM, "2 4-oz jars plum jam, jam, fridge", "plum jam", "jam"),
+        (PICKLES, "1 jar, pickles, fridge", "dill pickles", "vinegar pickle"),
+        (
+            "50 lb apples, cellar-stored, cellar",
+            "4 pint jars, boiling-water canned, larder, minutes=25",
+            "apples",
+            "boiling-water canned",
+        ),
+    ],
+)
+def test_a_line_that_names_only_the_method_leaves_the_food_as_it_is(
+    p: Pantry, line: str, into: str, food: str, method: str
+) -> None:
+    code = up(p, line)
+    took = "5 lb" if food == "apples" else ""
+    reading = repack.repack(p, f"{code}/1", into, took).reading
+    assert (reading.food, reading.method) == (food, method)
+
+
+def test_the_line_that_is_advised_is_whole(p: Pantry) -> None:
+    code = up(p, "1 crock cabbage, lactic ferment, cellar, salt=2.25%")
+    line = "4 pint jars, boiling-water canned, larder, minutes=25, altitude=500ft"
+    with pytest.raises(Refused) as refused:
+        repack.repack(p, code, line)
+    assert f'`ready {code} --into "{line}"`' in refused.value.message
