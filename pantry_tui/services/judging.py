@@ -146,7 +146,8 @@ class Judging:
             return
         of, part = held[0], held[1][id_]
         name = f"{of.code}/{part.number}"
-        if descent.goes_on(batch, of, part):
+        begun = self._begun(new, of, part)
+        if descent.goes_on(batch, of, begun):
             shadow = descent.carried_on(new, of, part)
             yield bounds.Bound(name, self._unattended(of, shadow, now, places), bounds.How.GOES_ON)
             return
@@ -154,12 +155,12 @@ class Judging:
         then = birth._replace(first=birth.last)
         shadow, known = descent.as_taken(new, of, part), descent.known_then(places, then)
         taken = self._unattended(of, shadow, then, known)
-        used = taken.warm_used if descent.as_it_was(batch, of, part) else 0
+        used = taken.warm_used if descent.as_it_was(batch, of, begun) else 0
         left = None
-        if descent.held_back(batch, of) and taken.discard_after is not None:
+        if descent.held_back(batch, of, begun) and taken.discard_after is not None:
             left = (taken.discard_after - birth.day).days
         yield bounds.Bound(name, taken, used=used, left=left)
-        if not (ends_nothing or self._runs_on(batch, of, part)):
+        if not (ends_nothing or self._runs_on(batch, of, new, part)):
             return
         if descent.moist(batch):
             running = self._unattended(of, descent.carried_on(new, of, part), now, places)
@@ -168,19 +169,32 @@ class Judging:
             running = replace(self._unattended(of, out, then, where), again_at=None)
         yield bounds.Bound(name, running, bounds.How.RUNS_ON)
 
-    def _runs_on(self, batch: Batch, of: Batch, part: Container) -> bool:
+    def _begun(self, new: Container, of: Batch, part: Container) -> frozenset[State]:
+        """What was begun of a part by the time it was taken, or of what goes on in it."""
+        found = descent.begun(descent.as_taken(new, of, part))
+        for before, older in self._made_of(of):
+            earlier = self._begun(part, before, older)
+            if descent.goes_on(of, before, earlier):
+                found |= earlier
+        return found
+
+    def _made_of(self, batch: Batch) -> Iterator[tuple[Batch, Container]]:
+        """The parts of a batch, but for those whose put-up was taken back."""
+        for id_ in batch.parts:
+            held = self._p.load(batch_of(id_))
+            if held is not None and id_ in held[1]:
+                yield held[0], held[1][id_]
+
+    def _runs_on(self, batch: Batch, of: Batch, new: Container, part: Container) -> bool:
         """Whether its limit runs on, be it its own or one that ran on to it from what it was made
         of: a limit that one process does not end is not ended by two."""
-        if descent.runs_on(batch, of, part):
+        if descent.runs_on(batch, of, self._begun(new, of, part)):
             return True
-        for id_ in of.parts:
-            held = self._p.load(batch_of(id_))
-            if held is None or id_ not in held[1]:
-                continue
-            before, older = held[0], held[1][id_]
-            if descent.kept_on(of, before, older) and self._runs_on(batch, before, older):
-                return True
-        return False
+        return any(
+            descent.kept_on(of, before, self._begun(part, before, older))
+            and self._runs_on(batch, before, part, older)
+            for before, older in self._made_of(of)
+        )
 
     def _of_children(self, batch: Batch, seen: frozenset[str], since: int = 0) -> str:
         """Why what was made of a batch makes it be looked at, "" where nothing does, or did after

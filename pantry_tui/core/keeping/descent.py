@@ -8,8 +8,9 @@ fit to be eaten at that moment, as all that was ever booked of it says.
 Between the two is what no published process begins with (core.keeping.begins: leftovers put under
 oil, garlic out of oil dried, opened beans pickled): its own figures start, and a safety limit that
 ran on the part runs on. What a person freezes while it is fit is frozen food from then on: food
-frozen in time stays safe (USDA FSIS, Freezing and Food Safety), but of what lay in oil or was
-smoked the days that ran are gone once it is thawed. To say so is to repack it as frozen; a pack
+frozen in time stays safe (USDA FSIS, Freezing and Food Safety), but of what lay in oil, was smoked
+or had been opened the days that ran are gone once it is thawed, and what was thawed before keeps
+its last day. To say so is to repack it as frozen; a pack
 that is only carried into a freezer keeps its date, since no move makes anything later.
 """
 
@@ -57,13 +58,13 @@ _CHILLED = Place(
 )
 
 
-def runs_on(batch: Batch, of: Batch, part: Container) -> bool:
+def runs_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     """Whether no safety limit of a part ends with what was done to it: no published process begins
     with such food, or nobody knows that the process was one. Raw food that is frozen in time is
     frozen food."""
     if batch.method is not Method.FROZEN:
         return bool(batch.doubt) or not begins_with(batch.method, of)
-    return _begun(part) and not begins_with(Method.MEAL, of)
+    return State.THAWED in begun and not begins_with(Method.MEAL, of)
 
 
 def ends_nothing(batch: Batch, own: Assessment) -> bool:
@@ -72,9 +73,9 @@ def ends_nothing(batch: Batch, own: Assessment) -> bool:
     return batch.method is not Method.FROZEN and own.why_no_discard == NOTHING
 
 
-def kept_on(batch: Batch, of: Batch, part: Container) -> bool:
+def kept_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     """Whether it is still what its part was, as far as processes go: none was done to it."""
-    return batch.method is Method.FROZEN or goes_on(batch, of, part) or runs_on(batch, of, part)
+    return batch.method is Method.FROZEN or goes_on(batch, of, begun) or runs_on(batch, of, begun)
 
 
 def moist(batch: Batch) -> bool:
@@ -82,27 +83,32 @@ def moist(batch: Batch) -> bool:
     return batch.method in _MOIST
 
 
-def held_back(batch: Batch, of: Batch) -> bool:
-    """Whether the days that a part had left are all that it has once it is thawed."""
-    return batch.method is Method.FROZEN and of.method in _FROM_MAKING
+def held_back(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
+    """Whether the days that a part had left are all that it has once it is thawed: being opened
+    starts a clock that freezing stops and does not take back."""
+    held = of.method in _FROM_MAKING or (batch.food == of.food and State.OPEN in begun)
+    return batch.method is Method.FROZEN and held
 
 
-def as_it_was(batch: Batch, of: Batch, part: Container) -> bool:
+def as_it_was(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     """Whether it is the same food, neither cooked nor cured since: what it used of its two hours
     out of the cold is used (USDA FSIS, the two-hour rule)."""
-    return batch.food == of.food or runs_on(batch, of, part)
+    return batch.food == of.food or runs_on(batch, of, begun)
 
 
-def goes_on(batch: Batch, of: Batch, part: Container) -> bool:
-    """Whether it is the same food, kept in the same way. What was begun and is only frozen goes on,
-    too: freezing stops no clock that runs, whatever vessel it is in."""
+def goes_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
+    """Whether it is the same food, kept in the same way. What was thawed and is only frozen again
+    goes on, too: refreezing gives none of its days back, whatever vessel it is in."""
     if batch.method is of.method:
         return True
-    return batch.method is Method.FROZEN and batch.food == of.food and _begun(part)
+    return batch.method is Method.FROZEN and batch.food == of.food and State.THAWED in begun
 
 
-def _begun(part: Container) -> bool:
-    return any(turn.state in (State.OPEN, State.THAWED) for turn in part.turns)
+def begun(taken: Container) -> frozenset[State]:
+    """In which of the states that start a clock a part was by the moment on which it was taken
+    (`as_taken`); that a part was taken then begins nothing of it."""
+    states = {turn.state for turn in taken.turns}
+    return frozenset(one for one in (State.OPEN, State.THAWED) if one in states)
 
 
 def carries_state(batch: Batch, part: Container) -> State:

@@ -29,7 +29,7 @@ from pantry_tui.core.keeping.rules import (
     last_day,
 )
 from pantry_tui.core.keeping.shop import Shop
-from pantry_tui.core.keeping.trouble import Trouble, nothing_published, trouble
+from pantry_tui.core.keeping.trouble import Trouble, frozen_in_time, nothing_published, trouble
 from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
 from pantry_tui.core.keeping.warmth import Life
 from pantry_tui.core.keeping.weather import FOREVER
@@ -320,11 +320,14 @@ class Reckoning:
             if speaks and not any(self._speaks(one) for one in speaks):
                 last = speaks[-1]
                 rules = self._shop.found(*last)
-                bare.append((span, nothing_published(self.batch, last.state, span.climate, rules)))
+                case = self.batch, last.state, span.climate, rules, self.spans[0].climate
+                bare.append((span, nothing_published(*case)))
         return found + self._lasting(bare)
 
     def _speaks(self, told: Told) -> bool:
         """Whether a figure stands for it, or the date on a pack."""
+        if frozen_in_time(told, (one.rule for one in self.limits)):
+            return True
         if self.batch.method is Method.BOUGHT:
             return self._shop.speaks(told.span, told.state, told.said)
         return told.said.covered or told.said.refusal is not None

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.keeping.cases import Said
+from pantry_tui.core.keeping.cases import Said, Told
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import kept_as
 from pantry_tui.core.keeping.rules import Rule, Rulebook
+from pantry_tui.core.keeping.weather import THAWS_F
 from pantry_tui.core.model import Batch, Crop
-from pantry_tui.core.words import Climate, Method, State
+from pantry_tui.core.words import Climate, Kind, Method, State
 
 #: Jars with a vacuum seal stand at 50 to 70 °F; above 95 °F they lose quality in weeks to months
 #: and may spoil, frozen they may lose the seal (USDA AIB 539, storing canned food). No number.
@@ -50,13 +51,27 @@ def no_figure(batch: Batch) -> str:
     return f"No published figure for {batch.food.name} ({batch.method})"
 
 
+def frozen_in_time(told: Told, running: Iterable[object]) -> bool:
+    """Whether it stands in a freezer that freezes, of which no figure speaks, while a last day of
+    its own runs: what is frozen in time stays safe (USDA FSIS, Freezing and Food Safety), and that
+    day is neither moved nor taken away by it."""
+    span, state, said = told
+    states = (State.SEALED,) if state is State.SEALED else (State.SEALED, State.OPEN)
+    frozen = span.climate is Climate.FREEZER and span.temperature_f <= THAWS_F
+    if not frozen or state not in (State.SEALED, State.OPEN) or said.refusal is not None:
+        return False
+    own = (rule for rule in running if isinstance(rule, Rule))
+    return any(rule.kind is Kind.SAFETY and rule.state in states for rule in own)
+
+
 def nothing_published(
-    batch: Batch, state: State, climate: Climate, found: Sequence[Rule]
+    batch: Batch, state: State, climate: Climate, found: Sequence[Rule], came: Climate | None = None
 ) -> Trouble:
-    """No figure for this state in this climate; of what was bought in and stands in a freezer, how
-    its record is put right."""
+    """No figure for this state in this climate; of what was bought in and `came` into a freezer at
+    once, how its record is put right."""
     mend = ""
-    shut = climate is Climate.FREEZER and state is State.SEALED and bool(batch.code)
+    both = climate is Climate.FREEZER and came is climate
+    shut = both and state is State.SEALED and bool(batch.code)
     if shut and batch.method is Method.BOUGHT and kept_as(batch) not in LIDDED:
         mend = f" Frozen food has figures: put it right, `correct {batch.code} --method frozen`."
     return Trouble(f"{no_figure(batch)}, {state} in a {climate}.{mend}", tuple(found))

@@ -38,10 +38,12 @@ class Reason(StrEnum):
 
 
 class Part(NamedTuple):
-    """What a new batch took of an older one; `amount` None where all of the container went in."""
+    """What a new batch took of an older one; `amount` None where all of the container went in.
+    `place`: where what is left stands from then on, "" where it stays."""
 
     container: str
     amount: Amount | None = None
+    place: str = ""
 
 
 class PutUp(NamedTuple):

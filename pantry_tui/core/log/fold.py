@@ -120,6 +120,10 @@ class _Batch:
             case said.PutUp():
                 mine = [one for one in payload.parts if said.batch_of(one.container) == self.id]
                 for part in mine:
+                    if part.place:  # opened, and carried there with what is left in it
+                        then = self.clocks.when(event)
+                        turn = Turn(then, event.id, part.place, State.OPEN)
+                        self._add(part.container, event, turn)
                     self._leave(part.container, event, said.Fate.REPACKED, part.amount)
                 if mine:
                     into = dict.fromkeys((*self.batch.into, payload.batch))

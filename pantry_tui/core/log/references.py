@@ -95,6 +95,8 @@ def _places(payload: said.Payload) -> Iterator[str]:
     match payload:
         case said.PlaceAdded():
             yield from (payload.parent,) if payload.parent else ()
+        case said.PutUp():
+            yield from {payload.place, *(part.place for part in payload.parts if part.place)}
         case said.Count():
             back, new = (one.place for one in payload.back), (one.place for one in payload.new)
             yield from {payload.place, *back, *new}

@@ -20,7 +20,14 @@ from pantry_tui.errors import BadInput, Refused
 from pantry_tui.measures import convert
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import PutUpReading, Source, Took
-from pantry_tui.services.stock.drawing import Part, drawn, pick_of, read_wanted
+from pantry_tui.services.stock.drawing import (
+    Part,
+    drawn,
+    kept_open,
+    pick_of,
+    read_wanted,
+    went_along,
+)
 from pantry_tui.services.stock.fit import fit, refuse_if_none_fits
 from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.seen import At
@@ -48,9 +55,15 @@ class Descent:
     of: Batch | None = None  # what is carried on
     same: bool = False
 
-    @property
-    def payload(self) -> tuple[said.Part, ...]:
-        return tuple(said.Part(one.container.id, one.amount) for one in self.parts)
+    def payload(self, p: Pantry, at: At | None) -> tuple[said.Part, ...]:
+        """The parts as they are booked, with where what is left of each stands then."""
+
+        def one(part: Part) -> said.Part:
+            place = kept_open(p, part, at)
+            moved = place != part.container.place
+            return said.Part(part.container.id, part.amount, place if moved else "")
+
+        return tuple(map(one, self.parts))
 
 
 def take_sources(p: Pantry, line: str) -> tuple[str, tuple[Source, ...]]:
@@ -203,6 +216,15 @@ def took(p: Pantry, descent: Descent) -> tuple[Took, ...]:
         return Took(code, name_of(p, now), str(much) if much else "", left)
 
     return tuple(map(one, descent.parts))
+
+
+def opened(p: Pantry, descent: Descent) -> tuple[str, ...]:
+    """Of each vessel that was opened and carried into the cold as a part was taken, that it was."""
+    return tuple(
+        f"{name_of(p, part.container)} is open now, and stands in {where}."
+        for part in descent.parts
+        if (where := went_along(p, part.container))
+    )
 
 
 def say_sources(sources: Sequence[Source]) -> str:

@@ -27,6 +27,7 @@ from pantry_tui.services.batchwork.made_from import (
     Descent,
     carry_on,
     descent_of,
+    opened,
     took,
     unlike_taken,
     worst,
@@ -229,7 +230,7 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
             batch.printed,
             doubt=batch.doubt,
             possible=batch.possible,
-            parts=descent.payload,
+            parts=descent.payload(p, at),
             carried=descent.carried,
         ),
         **when(at),
@@ -241,7 +242,11 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     answer = _answer(p, code, names, booked_as, judged, reading, descent)
     return replace(
         answer,
-        cautions=(*answer.cautions, *_with_neighbours(p, booked_as, place)),
+        cautions=(
+            *answer.cautions,
+            *opened(p, descent),
+            *_with_neighbours(p, booked_as, place),
+        ),
         made_from=took(p, descent),
     )
 

@@ -223,9 +223,8 @@ def booked_of(
         if part.amount is None:
             continue
         one = part.container
-        if one.vessel is Vessel.CLOSED and one.state is State.SEALED:
-            place = "" if went_on(p, one, at) else cold_place(p, one, State.OPEN)
-            found.append(said.Open(one.batch, (one.id,), place))
+        if _opens(part):
+            found.append(said.Open(one.batch, (one.id,), kept_open(p, part, at)))
         found.append(payload((one.id,), part.amount))
     if len(found) == 1:
         p.book(found[0], **when(at))
@@ -235,12 +234,30 @@ def booked_of(
             p.book(each, **when(at))
 
 
+def _opens(part: Part) -> bool:
+    one = part.container
+    return part.amount is not None and one.vessel is Vessel.CLOSED and one.state is State.SEALED
+
+
+def kept_open(p: Pantry, part: Part, at: At | None) -> str:
+    """Where what is left of a closed vessel stands from the draw on that opens it; "" where no draw
+    does, or where it is known to have gone elsewhere since."""
+    shut = not _opens(part) or went_on(p, part.container, at)
+    return "" if shut else cold_place(p, part.container, State.OPEN)
+
+
 def went_on(p: Pantry, container: Container, at: At | None) -> bool:
     """Whether it is known to have been moved after that moment."""
     if at is None:
         return False
     last = last_minute(p, at)
     return any(turn.place is not None and turn.when.first > last for turn in container.turns[1:])
+
+
+def went_along(p: Pantry, before: Container) -> str:
+    """Where it was carried as it was drawn from, "" where it stayed."""
+    now = p.stock.containers[before.id]
+    return p.where(now) if now.place != before.place else ""
 
 
 def say_drawn(p: Pantry, parts: Sequence[Part], how: str = "") -> str:
@@ -252,7 +269,11 @@ def say_drawn(p: Pantry, parts: Sequence[Part], how: str = "") -> str:
     taken = [say_of(p, whole)] if whole else []
     taken += [f"{part.amount} of {say_of(p, [part.container])}" for part in some]
     after = [p.stock.containers[part.container.id] for part in some]
-    rest = [f"{one.left} left in it" for one in after if one.here]
+    rest = [
+        f"{one.left} left in it{f', now in {to}' if (to := went_along(p, part.container)) else ''}"
+        for part, one in zip(some, after, strict=True)
+        if one.here
+    ]
     emptied = bool(some) or any(one.bulk for one in whole)
     if not rest:
         rest = ["it is empty now" if emptied and len(parts) == 1 else remaining(p, batch.id)]

@@ -156,7 +156,9 @@ def _there(p: Pantry, container: Container, to: Place, state: State, then: When)
     if after.refused:
         return f"may not stand in {to.name}: {why} It is booked, since it stands there. {CAUTION}"
     if after.verdict is Verdict.UNKNOWN:
-        return f"in {to.name}: {why}"
+        fresh = _comes_to_freeze(p, container, to, state) and before.usable
+        advice = f" To count as frozen food: {_as_frozen(p, container, to)}." if fresh else ""
+        return f"in {to.name}: {why}{advice}"
     return _frozen_as_it_is(p, container, to, state, after.discard_after)
 
 
@@ -165,13 +167,22 @@ def _frozen_as_it_is(
 ) -> str:
     """What is put into a freezer as it stands keeps its last day there, since no move makes
     anything later: frozen as food of its own is another thing, and that is said."""
-    comes = p.stock.places[container.place].climate is not Climate.FREEZER
-    if last is None or state is State.THAWED or to.climate is not Climate.FREEZER or not comes:
+    if last is None or not _comes_to_freeze(p, container, to, state):
         return ""
     return (
         f"keeps its last day there too, {dates.say(last)}. To count as frozen food, as it stands "
-        f'now: `repack {name_of(p, container)} "1 box, {to.name}"`.'
+        f"now: {_as_frozen(p, container, to)}."
     )
+
+
+def _comes_to_freeze(p: Pantry, container: Container, to: Place, state: State) -> bool:
+    comes = p.stock.places[container.place].climate is not Climate.FREEZER
+    return comes and state is not State.THAWED and to.climate is Climate.FREEZER
+
+
+def _as_frozen(p: Pantry, container: Container, to: Place) -> str:
+    """How it is put up as frozen food where it stands."""
+    return f'`repack {name_of(p, container)} "1 box, {to.name}"`'
 
 
 def _turned(was: Sequence[Container], state: State) -> State | None:

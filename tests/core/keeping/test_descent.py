@@ -10,6 +10,7 @@ import pytest
 from pantry_tui.core.amounts import amount_of
 from pantry_tui.core.keeping.descent import (
     as_taken,
+    begun,
     carried_on,
     carries_state,
     goes_on,
@@ -45,8 +46,9 @@ MOVED = Turn(when(1, 9), "e1", "fridge")
         (batch(Method.LACTIC, "cabbages"), batch(Method.LACTIC, "cabbages"), (), True),
         (batch(Method.DRIED, "onions"), batch(Method.CELLAR, "onions"), (), False),
         (batch(Method.MEAL, "stew"), batch(Method.FROZEN), (OPENED,), False),
-        # Freezing stops no clock that runs; what was sealed until then has none.
-        (batch(Method.FROZEN), batch(Method.PRESSURE), (OPENED,), True),
+        # Refreezing gives no day back; what is opened and frozen in time is frozen food.
+        (batch(Method.FROZEN), batch(Method.PRESSURE), (OPENED,), False),
+        (batch(Method.FROZEN), batch(Method.PRESSURE), (OPENED, THAWED_OUT), True),
         (batch(Method.FROZEN), batch(Method.PRESSURE), (THAWED_OUT,), True),
         (batch(Method.FROZEN), batch(Method.PRESSURE), (), False),
         (batch(Method.FROZEN), batch(Method.PRESSURE), (MOVED,), False),
@@ -57,7 +59,7 @@ MOVED = Turn(when(1, 9), "e1", "fridge")
 def test_the_same_food_kept_in_the_same_way_goes_on(
     new: Batch, old: Batch, happened: tuple[Turn, ...], same: bool
 ) -> None:
-    assert goes_on(new, old, box(*happened)) is same
+    assert goes_on(new, old, begun(box(*happened))) is same
 
 
 @pytest.mark.parametrize(

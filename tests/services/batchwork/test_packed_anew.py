@@ -10,7 +10,7 @@ from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import putup, repack, tending
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import act, correct, places, view
+from pantry_tui.services.stock import act, correct, places, undo, view
 from pantry_tui.services.stock.rows import DueRow
 
 
@@ -143,3 +143,76 @@ def test_what_is_processed_anew_was_so_in_its_own_jars(p: Pantry) -> None:
     made = p.batch(repack.repack(p, f"{code}/1", line).code)
     assert made is not None
     assert any("25 minutes" in one for one in made.doubt)
+
+
+# -- a part of a jar -------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize("how", ["repack", "from", "use"])
+@pytest.mark.parametrize(
+    ("line", "of_it"),
+    [(BEANS, "1 pot bean soup, cooked meal, fridge"), (JAM, "1 cake, cooked meal, fridge")],
+)
+def test_what_is_left_of_a_jar_that_was_opened_for_a_dish_stands_in_the_cold(
+    p: Pantry, line: str, of_it: str, how: str
+) -> None:
+    code = up(p, line)
+    wait(p, 1)
+    tending.tend(p, code)
+    if how == "use":
+        said = [act.use(p, f"{code}/1", "half").message]
+    elif how == "from":
+        reading = putup.read(p, f"{of_it}, from half of {code}/1")
+        said = list(putup.put_up(p, reading).cautions)
+    else:
+        said = list(repack.repack(p, f"{code}/1", of_it, "half").cautions)
+    (rest,) = (one for one in view.due(p) if one.code == code and one.state is State.OPEN)
+    assert (rest.place, rest.usable) == ("fridge", True)
+    assert any("fridge" in one for one in said), said
+    assert not any("is empty" in one for one in said)
+    if how != "use":
+        undo.undo(p)
+        assert {one.place for one in view.due(p) if one.code == code} == {"larder"}
+
+
+def test_of_what_is_dry_or_frozen_a_part_is_taken_where_it_stands(p: Pantry) -> None:
+    peas = up(p, "2 2-lb bags peas, frozen, chest")
+    made = repack.repack(p, peas, "1 pot pea soup, cooked meal, fridge", "1 lb")
+    assert {one.place for one in view.due(p) if one.code == peas} == {"chest"}
+    assert not any("is open now" in one for one in made.cautions)
+
+
+# -- what a line of repack leaves out --------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("line", "into", "food", "method"),
+    [
+        (JAM, "2 4-oz jars, jam, fridge", "strawberry jam", "jam"),
+        (JAM, "2 4-oz jars jam, fridge", "strawberry jam", "jam"),
+        (JAM, "2 4-oz jars, fridge", "strawberry jam", "jam"),
+        (JAM, "2 4-oz jars plum jam, jam, fridge", "plum jam", "jam"),
+        (PICKLES, "1 jar, pickles, fridge", "dill pickles", "vinegar pickle"),
+        (
+            "50 lb apples, cellar-stored, cellar",
+            "4 pint jars, boiling-water canned, larder, minutes=25",
+            "apples",
+            "boiling-water canned",
+        ),
+    ],
+)
+def test_a_line_that_names_only_the_method_leaves_the_food_as_it_is(
+    p: Pantry, line: str, into: str, food: str, method: str
+) -> None:
+    code = up(p, line)
+    took = "5 lb" if food == "apples" else ""
+    reading = repack.repack(p, f"{code}/1", into, took).reading
+    assert (reading.food, reading.method) == (food, method)
+
+
+def test_the_line_that_is_advised_is_whole(p: Pantry) -> None:
+    code = up(p, "1 crock cabbage, lactic ferment, cellar, salt=2.25%")
+    line = "4 pint jars, boiling-water canned, larder, minutes=25, altitude=500ft"
+    with pytest.raises(Refused) as refused:
+        repack.repack(p, code, line)
+    assert f'`ready {code} --into "{line}"`' in refused.value.message

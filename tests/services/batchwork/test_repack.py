@@ -277,13 +277,82 @@ def test_looks_do_not_clear_the_other_half_of_a_jar_that_must_not_be_tasted(p: P
         signs.mark(p, f"{halves}/2", "looks sound")
 
 
-def test_freezing_what_was_begun_stops_no_clock_in_any_vessel(p: Pantry) -> None:
+@pytest.mark.parametrize("late", [0, 2, 3])
+def test_the_freezer_holds_the_days_of_what_was_opened_back(p: Pantry, late: int) -> None:
+    """USDA FSIS, Freezing and Food Safety: out of the can, food may be frozen, and frozen in time
+    it stays safe. The three days of opened vegetables run on once it is thawed."""
     beans = up(p, BEANS)
     act.open_(p, f"{beans}/1")
     last = next(row for row in rows(p, beans) if row.state is State.OPEN).discard_after
+    assert last == p.today + timedelta(days=3)
+    wait(p, late)
+    frozen = repack.repack(p, f"{beans}/1", "1 pint tub, chest")
+    assert frozen.discard_after is None
+    wait(p, 60)
+    assert rows(p, frozen.code)[0].usable
+    act.thaw(p, frozen.code)
+    (row,) = rows(p, frozen.code)
+    assert row.discard_after is not None
+    assert row.discard_after <= p.today + timedelta(days=1 + 3 - late)
+
+
+def test_what_was_opened_too_long_ago_is_not_saved_by_freezing_it(p: Pantry) -> None:
+    beans = up(p, BEANS)
+    act.open_(p, f"{beans}/1")
+    wait(p, 4)
+    with pytest.raises(Refused):
+        repack.repack(p, f"{beans}/1", "1 pint tub, chest")
+
+
+@pytest.mark.parametrize(
+    ("line", "much"),
+    [
+        ("2 2-lb packs ground beef, fresh, fridge", "1 lb"),
+        ("2 2-lb packs pork chops, fresh, fridge", "half"),
+        ("2 quart tubs chicken soup, cooked meal, fridge", "1 pint"),
+        ("2 500 g packs butter, fresh, fridge", "half"),
+        ("2 quart cartons milk, fresh, fridge", "1 pint"),
+    ],
+)
+@pytest.mark.parametrize("how", ["half", "whole", "opened"])
+def test_half_a_pack_is_frozen_food_as_a_whole_one_is(
+    p: Pantry, line: str, much: str, how: str
+) -> None:
+    code = up(p, line)
+    if how == "opened":
+        act.open_(p, f"{code}/1")
+    new = repack.repack(p, f"{code}/1", "1 box, frozen, chest", much if how == "half" else "")
+    assert (new.verdict, new.discard_after) == (Verdict.SOUND, None)
+    wait(p, 30)
+    assert rows(p, new.code)[0].usable
+
+
+def test_what_becomes_of_the_rest_of_a_pack_is_not_what_became_of_the_frozen_half(
+    p: Pantry,
+) -> None:
+    code = up(p, "1 2-lb pack ground beef, fresh, fridge")
+    half = repack.repack(p, code, "1 bag, frozen, chest", "1 lb").code
+    wait(p, 1)
+    act.move(p, code, "chest")
+    act.move(p, code, "fridge")
+    wait(p, 5)
+    assert rows(p, code)[0].verdict is Verdict.DISCARD
+    assert rows(p, half)[0].usable
+
+
+def test_what_was_thawed_and_opened_since_is_not_frozen_anew(p: Pantry) -> None:
+    """However it was parted between, the last day of what thawed stays."""
+    code = up(p, "1 4-lb pack ground beef, frozen, chest")
+    act.thaw(p, code)
+    wait(p, 1)
+    pack = repack.repack(p, code, "2 2-lb packs, fridge").code
+    last = rows(p, pack)[0].discard_after
     assert last is not None
-    wait(p, 3)
-    assert repack.repack(p, f"{beans}/1", "1 pint tub, chest").discard_after == last
+    act.use(p, pack, "half")
+    (begun,) = (row for row in rows(p, pack) if row.state is State.OPEN)
+    again = repack.repack(p, begun.container_ids[0], "1 bag, frozen, chest")
+    assert again.discard_after is not None
+    assert again.discard_after <= last
 
 
 @pytest.mark.parametrize(
@@ -490,11 +559,12 @@ def test_two_steps_end_no_limit_that_one_does_not_end(p: Pantry) -> None:
     beans = up(p, BEANS)
     act.open_(p, f"{beans}/1")
     frozen = repack.repack(p, f"{beans}/1", "1 pint tub, chest")
-    assert frozen.discard_after is not None
     act.thaw(p, frozen.code)
+    thawed = rows(p, frozen.code)[0].discard_after
+    assert thawed is not None
     dried = repack.repack(p, frozen.code, "1 jar runner beans, dried, larder")
     assert dried.discard_after is not None
-    assert dried.discard_after <= frozen.discard_after
+    assert dried.discard_after <= thawed
 
 
 def test_a_jar_that_is_filled_over_is_opened_by_that(p: Pantry) -> None:

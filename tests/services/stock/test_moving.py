@@ -3,14 +3,16 @@ on which it was moved, not by that of the booking."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
 
 from pantry_tui.core import dates
 from pantry_tui.core.words import Verdict
+from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
@@ -97,6 +99,44 @@ def test_what_is_put_into_a_freezer_as_it_stands_is_told_its_last_day(p: Pantry)
     assert f"repack {code}/1" in told
     frozen = repack.repack(p, f"{code}/2", "1 box, freezer")
     assert frozen.discard_after is None, "put up anew while it was good, it is frozen food"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "2 packs ground beef, fresh, fridge",
+        "2 packs chicken thighs, bought in, fridge",
+        "2 quart cartons milk, bought in, fridge",
+    ],
+)
+@pytest.mark.parametrize("opened", [False, True])
+def test_what_no_figure_names_in_a_freezer_is_told_how_it_becomes_frozen_food(
+    p: Pantry, line: str, opened: bool
+) -> None:
+    code = _up(p, line)
+    if opened:
+        act.open_(p, f"{code}/1")
+    before = p.judge(p.stock.containers[f"{_id(p, code)}.1"]).discard_after
+    (told,) = act.move(p, f"{code}/1", "freezer").warnings
+    last = p.judge(p.stock.containers[f"{_id(p, code)}.1"]).discard_after
+    assert before is not None
+    assert last is not None
+    assert last <= before
+    assert dates.say(last) in told
+    assert "correct" not in told
+    advised = re.search(r'`repack (\S+) "([^"]+)"`', told)
+    assert advised is not None
+    frozen = repack.repack(p, advised[1], advised[2])
+    assert (frozen.verdict, frozen.discard_after) == (Verdict.SOUND, None)
+
+
+def test_what_stood_in_a_freezer_beyond_its_last_day_is_not_saved(p: Pantry) -> None:
+    code = _up(p, "2 packs ground beef, fresh, fridge")
+    act.move(p, code, "freezer")
+    p.today += timedelta(days=2)
+    assert _verdict(p, code) is Verdict.DISCARD
+    with pytest.raises(Refused):
+        repack.repack(p, f"{code}/1", "1 box, freezer")
 
 
 def _id(p: Pantry, code: str) -> str:
