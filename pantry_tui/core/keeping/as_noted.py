@@ -12,11 +12,13 @@ from collections.abc import Callable, Iterator
 
 from pantry_tui.core.canned import WORKING
 from pantry_tui.core.dataclass import replace
+from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.bounds import stricter
 from pantry_tui.core.keeping.harm import can_hurt, is_dry
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.note_days import days_of
 from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, happened, states
 from pantry_tui.core.safety.notes import clauses
@@ -99,7 +101,27 @@ def as_noted(
             own = _no_milder(own, assess(meant, as_it_is), told.now, meant, why)
     if container.state is State.IN_PROGRESS:
         own = _happened(batch, own)
-    return _culled(batch, container, own)
+    return _culled(batch, container, _older(batch, container, own))
+
+
+def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
+    """Where its last day is counted from a day that the note has earlier, nobody knows which."""
+    if own.discard_after is None or not container.turns:
+        return own
+    when = container.turns[0].when
+    noted = when.day_of(batch.noted) if batch.noted else batch.booked
+    opened = [turn.when.day for turn in container.turns if turn.state is State.OPEN]
+    for typed, day, of_opening in days_of(batch.method, batch.note, noted) if noted else ():
+        began = min(opened, default=None) if of_opening else batch.made
+        if began is not None and day < began:
+            has = "has it opened on" if of_opening else "says"
+            says = (
+                f"that is {say(day)}, and its record {has} {say(began)}. Put right whichever is "
+                "wrong, `correct {}`. Until then nobody knows its last day"
+            )
+            why = f"Its note says {typed!r}: {_command(says, batch.code)}."
+            return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
+    return own
 
 
 def _happened(batch: Batch, own: Assessment) -> Assessment:
@@ -131,7 +153,9 @@ def _culled(batch: Batch, container: Container, own: Assessment) -> Assessment:
 def told_beside(batch: Batch) -> bool:
     """Whether anything is said beside a batch of what its note says."""
     working = batch.method in WORKING and bool(happened(batch.note))
-    return working or bool(told_of(batch) or culled_of(batch))
+    days = days_of(batch.method, batch.note, batch.booked) if batch.booked else ()
+    older = batch.made is not None and any(one.day < batch.made for one in days)
+    return working or older or bool(told_of(batch) or culled_of(batch))
 
 
 def culled_of(batch: Batch) -> tuple[str, ...]:

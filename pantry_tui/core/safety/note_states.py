@@ -228,7 +228,7 @@ def states(method: Method, food: FoodFacts, note: str, *, dry: bool) -> tuple[To
     bought. What its record and its name say already is not told again."""
     found: dict[Now, Told] = {}
     for typed, clause in clauses(note):
-        done = _done(clause)
+        done = done_of(clause)
         if not done:
             continue
         alone = done == clause
@@ -243,14 +243,14 @@ def happened(note: str) -> tuple[Told, ...]:
     """What the note says that happened to a batch in progress, and a person books: each once."""
     found: dict[Now, Told] = {}
     for typed, clause in clauses(note):
-        done = _done(clause)
+        done = done_of(clause)
         for now, pattern in _HAPPENED:
             if done and affirmed(done, pattern) and not re.search(_BEFORE_IT, done):
                 found.setdefault(now, Told(now, typed))
     return tuple(found.values())
 
 
-def _done(clause: str) -> str:
+def done_of(clause: str) -> str:
     """What of a clause was done to the batch: without what it is for, and what is wished of it."""
     if re.search(_ADVICE, clause):
         return ""

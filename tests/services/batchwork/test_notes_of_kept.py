@@ -9,7 +9,9 @@ from datetime import timedelta
 import pytest
 
 from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock.correct import correct
 from tests.services.batchwork.noting import quoted, tried, tried_each
 
 EGGS = "12 eggs, fresh, fridge"
@@ -158,3 +160,75 @@ def test_eggs_out_of_the_shell_have_none_of_the_weeks_of_whole_ones(chilled: Pan
     # A cooked egg is peeled, and has the days of cooked egg.
     boiled = tried(chilled, EGGS, "hard boiled, peeled")
     assert boiled.discard_after == tried(chilled, EGGS, "hard boiled").discard_after
+
+
+@pytest.mark.parametrize(
+    ("line", "notes"),
+    [
+        (
+            SOUP,
+            (
+                "5 days old", "four days old", "a week old", "cooked three days ago",
+                "made last sunday", "is 5 days old", "a couple of days old", "made last week",
+                "from last week", "opened a week ago", "made the day before yesterday",
+            ),
+        ),
+        (MILK, ("5 days old", "bought a week ago", "opened a week ago")),
+        (CHICKEN, ("4 days old", "bought three days ago", "got it on yesterday")),
+        (f"{MILK}, open", ("opened a week ago", "opened yesterday")),
+        (TROUT, ("smoked two weeks ago",)),
+    ],
+)  # fmt: skip
+def test_a_note_with_an_older_day_leaves_no_last_day(
+    chilled: Pantry, line: str, notes: tuple[str, ...]
+) -> None:
+    assert tried(chilled, line).verdict in _WELL
+    found = tried_each(chilled, line, notes)
+    assert quoted(found) == set(notes)
+    assert {one.verdict for one in found.values()} == {Verdict.UNKNOWN}
+    assert {one.note_aside for one in found.values()} == {""}
+
+
+@pytest.mark.parametrize(
+    ("line", "notes"),
+    [
+        (
+            SOUP,
+            (
+                "for the kids", "for 5 days", "grandma's way", "old recipe", "made today",
+                "2 year old's favourite", "from a 3 year old hen", "cooked this morning",
+                "made on sundays", "eat within 3 days", "from a 5 days old loaf",
+                "not made yesterday", "to be opened on sunday", "for sunday", "from sunday market",
+            ),
+        ),
+        (f"{SOUP}, 3 days ago", ("3 days old", "cooked three days ago", "a couple of days old")),
+        (CHICKEN, ("killed yesterday", "bought today", "for sunday")),
+        (f"{MILK}, open", ("opened today",)),
+        ("2 boxes chicken soup, cooked meal, freezer", ("2 days old",)),
+        ("10 lb carrots, cellar-stored, cellar", ("5 days old",)),
+    ],
+)  # fmt: skip
+def test_a_note_with_no_older_day_changes_none(
+    chilled: Pantry, line: str, notes: tuple[str, ...]
+) -> None:
+    bare = tried(chilled, line)
+    same = bare.verdict, bare.best_by, bare.discard_after
+    found = tried_each(chilled, line, notes)
+    changed = {
+        n for n, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
+    }
+    assert changed == set()
+    assert quoted(found) == set()
+
+
+def test_the_day_of_a_note_counts_from_when_it_was_written(chilled: Pantry) -> None:
+    code = putup.put_up(chilled, putup.read(chilled, f"{SOUP}, 2 days ago")).code
+    correct(chilled, code, note="2 days old")
+    (batch,) = chilled.stock.batches.values()
+    assert chilled.judge(chilled.containers_of(batch)[0]).verdict in _WELL
+    correct(chilled, code, note="3 days old")
+    (batch,) = chilled.stock.batches.values()
+    judged = chilled.judge(chilled.containers_of(batch)[0])
+    assert judged.verdict is Verdict.UNKNOWN
+    assert not judged.usable
+    assert f"`correct {code}`" in judged.reasons[0]
