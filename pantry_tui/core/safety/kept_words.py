@@ -47,13 +47,13 @@ PUT_IN = (
     r"\b(?:put|popped|dropped|stuck|tucked|poked|pushed|threw|stuffed|slipped|placed|laid|sank)\b"
     r"(?! (?:(?:it|them|this|that|away|up|out|right|all) )*(?:next|beside|by|near|behind|under|on|"
     r"at|away|up|down)\b)|"
-    r"\b(?:has|have|had|got|contain(?:s|ed|ing)?|hold(?:s|ing)?)\b"
+    r"\b(?:has|have|had|contain(?:s|ed|ing)?|hold(?:s|ing)?)\b"
     r"(?!.*\b(?:notes?|hints?|tast\w*|aroma\w*|smell\w*|scent\w*|flavou?rs?|finish|nose|bite|"
     r"seen|met|touched)\b)|"
     r"\b(?:smashed|crushed|bruised|minced|grated|squashed|peeled|slivered|slivers of|halved|"
     rf"split|torn) (?:(?:red|green|fresh|raw|whole|wild|our|own|garden) )*(?!olives){_PLANTS}\b|"
     r"\bin (?:the|each|every|both|all|my|our) (?:\w+ )?(?:bottles?|jars?|oil|honey|vinegar|butter|"
-    r"flasks?|jugs?|crocks?|pots?)\b"
+    r"flasks?|jugs?|crocks?|pots?)\b|\bin$"
 )
 _ALONE = r"and|of|some|a|few|raw|fresh|honey|butter|oil|vinegar|&|\+|,|\s"
 ONLY_PLANTS = rf"(?:{_PLANTS}|{_ALONE})+"
@@ -83,7 +83,7 @@ _PLACE = (
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
     r"(?:door|front |back )?steps?|door ?mat|patio|terrace|deck|balcony|van|lorry|bus|train|lobby|"
     r"hall(?:way)?|(?:mail|letter|lunch) ?box|parcel|post|back ?pack|rucksack|hamper|tent|"
-    r"(?:shopping|school) bag|ambient)"
+    r"(?:shopping |school )bag|ambient)"
 )
 WARM_PLACE = rf"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |warm |hot )*{_PLACE})\b"
 #: Left where it should not be, in words that need no time beside them.
@@ -158,8 +158,17 @@ LEFT_IN_IT = (
     r"(?:out )?in (?:the |our |a )?(?:smoker|smoke ?house|oven|kiln|barbecue|grill|cooker)\b"
     r"(?!.*\b(?:to (?:cook|smoke|roast|bake|braise|finish)|lit|hot|low|on)\b)"
 )
-#: The heat of a smoke failed before it was done.
+#: The heat of a smoke failed before it was done, or was too little.
 SMOKE_FAILED = (
+    r"\b(?:(?:ran|run|were|was) (?:clean )?out of|lost(?: (?:the|our|my))?) "
+    r"(?:fire|gas|charcoal|coals?|propane|pellets|fuel|heat)\b|"
+    r"\b(?:only |barely |just )warm smoked\b|"
+    r"\b(?:fire|heat|smoker|coals?) (?:\w+ )?(?:too (?:low|cool|cold|weak|small))\b|"
+    rf"\b{DENIED} (?:\w+ )?(?:came|come|got|get|gets|reach\w*|made it)(?: up)?(?: to)?(?: the)? "
+    r"(?:right |safe |full )*temp\w*|"
+    r"\b(?:half|part|partly) (?:done|cooked|smoked)\b|\btranslucent\b|"
+    rf"\b{DENIED} (?:quite|fully|properly|really) (?:done|cooked|smoked)\b|"
+    rf"\b{DENIED} (?:done|cooked)\b(?= *$| (?:in|at|inside|enough|when|yet)\b)|"
     r"\b(?:smoker|smoke ?house|fire|flames?|coals?|charcoal|briquettes|embers?|gas|propane|pellets|"
     r"burner|element|heat(?:er|ing)?|grill|barbecue|thermostat)\b"
     rf"(?: (?!{DENIED}\b)\w+){{0,2}}? "
@@ -295,7 +304,11 @@ STILL_MOIST = (
     r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
     r"really |properly |entirely )*dr(?:y|ied)"
     rf"(?! (?:out|in(?! (?:the |its |their )?{_WITHIN})|fruit))|under ?dried|"
-    r"(?:damp|moist|wet) (?:in the middle|inside|centres?|centers?|spots?))\b|"
+    r"(?:damp|moist|wet) (?:in the middle|inside|centres?|centers?|spots?)|"
+    r"(?:centres?|centers?|middles?|inside) (?:(?:is|are|was|were|still) )*"
+    r"(?:damp|moist|wet|juicy)|not crisp any ?more|"
+    r"still (?:\w+ )?(?:squidgy|squishy|squashy|mushy|limp)|"
+    r"(?:juice|moisture|water|wet|drops) (?:\w+ )?when (?:squeezed|pressed|cut|torn|bitten))\b|"
     rf"^(?:damp|moist|wet)\b(?!{_WEATHER})|"
     rf"^(?:(?:all|very|rather|quite|soft|limp|some) (?:and )?)*(?:sticky|tacky|clammy)"
     rf"(?: and (?:soft|limp|{_MOIST}))?$"

@@ -42,7 +42,7 @@ _AGO = rf"(?:({_SEVERAL})|an?) (day|week|month)s? ago"
 _BEGAN = {
     Method.MEAL: (
         r"(?:re ?)?cooked|made|roasted|baked|boiled|fried|stewed|braised|simmered|prepared|grilled|"
-        r"carved|left over|left ?overs?|^from"
+        r"carved|left over|left ?overs?|^(?:it |they |all )?(?:is |are |was |were )?from"
     ),
     Method.HOT_SMOKED: r"smoked|made|cooked",
     Method.IN_OIL: r"made|put up|mixed|filled|packed|bottled",
@@ -98,6 +98,10 @@ def _day(words: str, noted: date) -> date | None:
         return _before(noted, noted.weekday() + 1)
     if words == "last month":
         return _before(noted, noted.day)
+    of_month = re.fullmatch(r"the ([12]?\d|3[01])(?:st|nd|rd|th)", words)
+    if of_month is not None:  # the last one of that number
+        month = (_before(noted, days) for days in range(62))
+        return next((day for day in month if day.day == int(of_month[1])), None)
     try:
         return read_date(words, noted)
     except BadInput:

@@ -31,6 +31,8 @@ WORKED = (
     r"\b(?:odou?r|whiff|stench|reek|tang|fumes)(?: \w+)? of "
     r"(?:alcohol|wine|beer|cider|yeast|booze)\b|"
     r"\btast(?:es?|ed|ing)(?: \w+)? (?:of|like) (?:alcohol|beer|yeast|booze)\b|"
+    r"\btast(?:es?|ed|ing)(?: \w+)? (?:fizzy|fermented|winey|boozy|yeasty|alcoholic)\b|"
+    r"\bferment(?:ed|y) (?:taste|smell|tang)\b|\btingl\w* (?:on|in)\b|^(?:\w+ )?fizzy$|"
     r"^(?:(?:a|bit|little|slightly|rather|quite|is|has|gone|went|turned|now) )*"
     r"(?:boozy|winey|alcoholic)$"
 )

@@ -32,6 +32,7 @@ BAD = {
         "beaten", "beaten, whites only", "out of the shell", "separated, whites only", "peeled",
         "whites", "yolks", "just the yolks", "6 yolks", "leftover whites", "whites in a jar",
         "yolks and whites apart", "whisked with milk", "poured into a tub", "shells off",
+        "a bowl of yolks", "scrambled ready", "mixed with milk",
     ),
     "6 quail eggs, fresh, fridge": ("beaten", "whites only"),
     OIL: (
@@ -39,7 +40,7 @@ BAD = {
         "rosemary in the bottle", "I put a clove in", "contains sun-dried tomatoes",
         "sage leaves inside", "three fat cloves in it", "put some basil to it", "crushed garlic",
         "popped in two chillies", "contains herbs", "a clove in each bottle", "has a bay leaf",
-        "lemon peel in the jar", "bruised sage",
+        "lemon peel in the jar", "bruised sage", "garlic in",
     ),
     HONEY: (
         "has garlic", "ginger put in", "smashed garlic", "a clove of garlic put in", "frothing",
@@ -49,7 +50,10 @@ BAD = {
         "smoker went out halfway", "still raw in the middle", "cold smoked only", "fire died",
         "left in the smoker overnight", "forgotten in the smoker all night", "not cooked through",
         "gas ran out halfway", "coals went out", "fire died after an hour", "smoker broke down",
-        "smoker kept going out", "underdone", "raw inside", "never got hot", "heat failed",
+        "ran out of gas", "lost the fire", "fire too low the whole time", "only warm smoked",
+        "never reached temperature", "flesh still translucent", "half done", "not fully cooked",
+        "not done in the middle", "smoker kept going out", "underdone",
+        "raw inside", "never got hot", "heat failed",
     ),
     HAM: (
         "smoker went out halfway", "element failed", "raw at the bone", "cold smoked",
@@ -74,10 +78,12 @@ BAD = {
         "condensation inside", "water drops under the lid", "moisture on the lid", "tacky",
         "not dry in places", "not fully dry in the centre", "dew inside the jar",
         "drops on the inside of the lid", "lids wet",
+        "centre wet", "still squidgy", "juice when squeezed", "not crisp anymore",
     ),
     JAM: (
         "alcohol smell", "smells of wine", "frothing", "wine smell", "boozy", "alcoholic",
         "yeast smell", "a whiff of alcohol", "tastes of alcohol",
+        "tastes winey", "fermented taste", "fizzy", "tingles on the tongue",
     ),
     KRAUT: (
         "used half as much salt", "a quarter of the salt", "less salt than the recipe says",
@@ -88,7 +94,8 @@ BAD = {
 GOOD = {
     EGGS: (
         "white ones", "brown shells", "for beating", "for whipped whites on sunday",
-        "from the neighbour's hens", "orange yolks", "two with double yolks", "whites and browns",
+        "from the neighbour's hens", "orange yolks", "two with double yolks",
+        "two yolks in one", "whites whip up well", "whites and browns",
         "to be beaten", "not beaten", "for the yolks", "separated from the shop ones",
         "shells are thick", "yolks stand high",
     ),
@@ -96,12 +103,16 @@ GOOD = {
         "for the garlic", "good with rosemary", "from the co-op", "has notes of tomato leaf",
         "stands next to the garlic", "has a taste of herbs", "crushed olives, first press",
         "put by the onions", "contains no garlic", "no herbs put in", "put up on the top shelf",
-        "from olives in the valley",
+        "from olives in the valley", "in the green bottle", "holds a litre", "has a herb smell",
     ),
-    HONEY: ("froth skimmed off", "has a thyme taste", "from the herb garden", "set in the jar"),
+    HONEY: (
+        "got it at the herb fair", "put in small jars", "froth skimmed off",
+        "has a thyme taste", "from the herb garden", "set in the jar",
+    ),
     TROUT: (
         "over alder", "smoked low and slow", "smoked overnight over alder", "fire kept low",
         "fire never went out", "cooked through", "let the fire die down after", "oak fire",
+        "never smoked trout before", "never done it better", "half of it for Jo",
         "cold smoked first and then hot", "fire went out after they were done",
         "left in the smoker overnight at 180 F",
     ),
@@ -171,6 +182,7 @@ def test_eggs_out_of_the_shell_have_none_of_the_weeks_of_whole_ones(chilled: Pan
                 "5 days old", "four days old", "a week old", "cooked three days ago",
                 "made last sunday", "is 5 days old", "a couple of days old", "made last week",
                 "from last week", "opened a week ago", "made the day before yesterday",
+                "it is from monday", "made a few days ago", "cooked on the 15th",
             ),
         ),
         (MILK, ("5 days old", "bought a week ago", "opened a week ago")),
