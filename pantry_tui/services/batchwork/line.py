@@ -257,7 +257,7 @@ def _reading(
         if set(held.vessel.casefold().split()) & _OF_A_SHOP:
             ways = tuple(dict.fromkeys((Method.BOUGHT.value, *ways)))
         problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
-    note = "; ".join(filter(None, (note, as_typed(food, note, kitchen))))
+    note = "; ".join(filter(None, (note, as_typed(food, note, kitchen, method))))
     if held.amount:
         pairs.setdefault("amount", held.amount)
     if held.vacuum:
