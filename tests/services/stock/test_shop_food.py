@@ -157,7 +157,8 @@ def test_cured_meat_that_was_cut_or_cooked_keeps_no_longer_than_such_meat(
     larder: Pantry, line: str, most: int, note: str
 ) -> None:
     reading = read(
-        larder, f"2 packs {line}, fridge, state=sealed" if "salted" in line else f"2 packs {line}, fridge"
+        larder,
+        f"2 packs {line}, fridge, state=sealed" if "salted" in line else f"2 packs {line}, fridge",
     )
     assert note in reading.note
     code = put_up(larder, reading).code
