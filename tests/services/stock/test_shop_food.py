@@ -165,7 +165,8 @@ def test_cured_meat_that_was_cut_or_cooked_keeps_no_longer_than_such_meat(
     batch = next(one for one in larder.stock.batches.values() if one.code == code)
     shut = larder.judge(larder.containers_of(batch)[0])
     kept = days(larder, shut.discard_after)
-    assert kept is not None and kept <= most
+    assert kept is not None
+    assert kept <= most
 
 
 @pytest.mark.parametrize("food", ["smoked ham", "smoked chicken", "smoked bacon", "smoked tofu"])
