@@ -97,9 +97,8 @@ def change(
 
             before = recheck.canned(p)
             p.book(said)
-            checked = recheck.for_altitude(p, was.altitude_ft)
+            recheck.for_altitude(p, was.altitude_ft)
             told = recheck.said_of_change(p, before, was.altitude_ft)
-            told = tuple(dict.fromkeys((*told, *checked)))
     now = facts(p)
     if now.advice != was.advice:
         stricter = now.advice == "strictest"

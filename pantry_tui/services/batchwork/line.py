@@ -41,8 +41,6 @@ from pantry_tui.services.rows import Ask, PutUpReading
 _PACKED = LIDDED | {Method.FROZEN, Method.SUGAR, Method.BOUGHT}
 #: Ways to name where none was said: of what stands in a fridge, and elsewhere.
 _COLD = (Method.FRESH, Method.MEAL, Method.FRIDGE_PICKLE, Method.BOUGHT)
-#: Where a food is kept in one way alone, and nothing of a process has to be told, it is taken.
-_NO_CHOICE = ((Method.FRESH.value,), (Method.BOUGHT.value,))
 _WARM = (Method.PRESSURE, Method.DRIED, Method.FROZEN, Method.BOUGHT)
 #: Details of what nobody has bought, or has only laid by.
 _WORKED = frozenset(
@@ -258,8 +256,8 @@ def _reading(
         ways = usual[:4] or (_COLD if climate is Climate.FRIDGE else _WARM)
         if set(held.vessel.casefold().split()) & _OF_A_SHOP:
             ways = tuple(dict.fromkeys((Method.BOUGHT.value, *ways)))
-        if ways in _NO_CHOICE:
-            method = Method(ways[0])
+        if ways == (Method.FRESH.value,) and climate is Climate.FRIDGE:
+            method = Method.FRESH  # the one way in which anybody keeps it
         else:
             problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
     note = "; ".join(filter(None, (note, as_typed(food, note, kitchen, method))))
