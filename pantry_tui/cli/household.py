@@ -30,7 +30,11 @@ class Household(Verb):
             if any(one is not None for one in asked):
                 told = household.change(p, *asked).warnings
             found = household.facts(p)
-        return call.answer(found, jsonable.plain, lambda now: [*show.facts(now), *told])
+        return call.answer(
+            found,
+            lambda now: {**jsonable.plain(now), **({"warnings": list(told)} if told else {})},
+            lambda now: [*show.facts(now), *told],
+        )
 
 
 class Away(Verb):

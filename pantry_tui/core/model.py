@@ -297,6 +297,12 @@ class Container:
         both = self.left is not None and self.first is not None
         return both and self.left.number < self.first.number  # type: ignore[union-attr]
 
+    def of_new_size(self, held: Amount) -> Amount:
+        """What is left of it where it turns out to have held `held`: the same share."""
+        if self.left is None or self.first is None or not self.begun:
+            return held
+        return Amount(held.number * self.left.number / self.first.number, held.unit)
+
     @property
     def bulk(self) -> bool:
         """Whether a meal takes a portion of it and not the whole."""

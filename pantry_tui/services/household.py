@@ -90,11 +90,15 @@ def change(
     said = said_of(altitude_ft, people, units, advice, jars, half)
     told: tuple[str, ...] = ()
     with p.together():
-        p.book(said)
-        if altitude_ft is not None:
-            from pantry_tui.services.stock.recheck import for_altitude
+        if altitude_ft is None or altitude_ft == was.altitude_ft:
+            p.book(said)
+        else:
+            from pantry_tui.services.stock import recheck
 
-            told = for_altitude(p, was.altitude_ft)
+            before = recheck.canned(p)
+            p.book(said)
+            recheck.for_altitude(p, was.altitude_ft)
+            told = recheck.said_of_change(p, before, was.altitude_ft)
     now = facts(p)
     if now.advice != was.advice:
         stricter = now.advice == "strictest"

@@ -301,7 +301,7 @@ def _standing(p: PutUp, s: Span) -> str:
     states = ["sealed", s.state] if s.frozen else [s.state]
     says = [_said(p, s, x) for x in states]
     if any(x.refused for x in says):
-        return "refused"
+        return "covered" if _keeps_opened(p, s) else "refused"
     # opening never lengthens: where the closed one is refused, so is the open one
     if (
         s.state in ("open", "thawed")
@@ -322,6 +322,17 @@ def _standing(p: PutUp, s: Span) -> str:
     if p.printed is not None and s.state == "sealed":
         return "covered"
     return "covered" if _cooler(p, s) else "unknown"
+
+
+def _keeps_opened(p: PutUp, s: Span) -> bool:
+    """Opened jam, pickles and relish, which no publication refuses and the power-cut chart keeps
+    (foodsafety.gov): they cannot hurt, so they are unknown and still offered (house law 4)."""
+    return (
+        s.state == "open"
+        and papers.refused_by_us(p.method, p.food, s.vacuum, "open", s.climate)
+        and not hazards.can_hurt(p.food, p.method, s.state, s.vacuum)
+        and hazards.warm_verdict(p.method, p.food, s.vacuum, s.state) == "keep"
+    )
 
 
 def _cooler(p: PutUp, s: Span) -> bool:

@@ -54,6 +54,7 @@ class Row:
     life: Life | None
     trust: str
     from_f: float | None = None
+    source: str = ""
 
 
 @cache
@@ -71,6 +72,7 @@ def keeping() -> tuple[Row, ...]:
                 _life(r["use"], r["unit"]),
                 r["trust"],
                 float(r["temp_f_min"]) if r["temp_f_min"] else None,
+                r["source_id"],
             )
             for r in csv.DictReader(f)
             if r["status"] == "current"
@@ -193,6 +195,14 @@ def _refused(method: str, food: Food, vacuum: bool, state: str, climate: str) ->
     if any(_of_pack(r) for _, r in rows if r.kind == "refuse"):
         return True
     return bool(no) and (not yes or max(no) >= max(yes))
+
+
+@cache
+def refused_by_us(method: str, food: Food, vacuum: bool, state: str, climate: str) -> bool:
+    """Refused by no publication: all rows that refuse it are the project's own stricter choice."""
+    rows = _rows(method, food, vacuum, state, climate)
+    no = [r for _, r in rows if r.kind == "refuse"]
+    return bool(no) and all(r.source == "house-reading" for r in no)
 
 
 def _safety(rows: list[tuple[int, Row]]) -> Life | None:

@@ -51,8 +51,17 @@ CROPS = GREENS | {Group.NUT, Group.GRAIN}
 _DRY_CLASSES = frozenset({"nut", "sugar", "dry"})
 #: Grain that was made into something moist.
 _MOIST_GRAIN = frozenset({"baked", "bread", "animal", "cooked", "moist"})
-#: In these packs pulses and rice are sold cooked and wet.
-_WET_PACKS = {"bean": r"\b(jar|pouch|carton)", "rice": r"\b(pouch|carton)"}
+#: In these packs pulses and rice are sold cooked and wet, coffee and tea made.
+_WET_PACKS = {
+    "bean": r"\b(jar|pouch|carton)",
+    "rice": r"\b(pouch|carton)",
+    "dry": r"\b(tin|can|bottle|carton|pouch|cup)s?\b",
+}
+#: Grain of which tins are sold cooked or moist (spaghetti, rice pudding, brown bread), and its one
+#: kind of baked goods that is dry through (common practice, no source).
+_WET_TINS = _MOIST_GRAIN | {"bean", "rice"}
+_WET_TINS_NAMED = frozenset({"pasta", "noodles", "egg noodles", "hot cereal", "polenta", "yeast"})
+_DRY_BAKED = frozenset({"cookies"})
 #: Broth, what is made with meat, fish, egg or dairy whatever its group, cooked low-acid food, food
 #: in oil: however a household says that it is kept.
 _HURTS = frozenset({"stock", "animal", "cooked", "in-oil"})
@@ -84,14 +93,31 @@ def surely_vacuum_packed(batch: Batch) -> bool:
 def is_dry(food: FoodFacts) -> bool:
     """Dry as it is bought, opened or not: grain, pulses, spices, nuts, sugar, salt."""
     named = food.name in SOLD_DRY or bool(food.classes & _DRY_CLASSES)
-    return named or (food.group is Group.GRAIN and not food.classes & _MOIST_GRAIN)
+    moist = bool(food.classes & _MOIST_GRAIN) and food.name not in _DRY_BAKED
+    return named or (food.group is Group.GRAIN and not moist)
+
+
+def stands_opened(batch: Batch) -> bool:
+    """Whether what was bought is dry or in spirit, in a pack of which nobody can think otherwise:
+    opened, moved and packed anew it stands where it stands, and nothing of it perishes there."""
+    if is_wet_pack(batch) or (is_shop_tin(batch) and not _is_never_wet(batch.food)):
+        return False
+    return is_dry(batch.food) or "spirit" in batch.food.classes
 
 
 def is_wet_pack(batch: Batch) -> bool:
     """Whether pulses or rice were bought in what holds them cooked, as far as anybody knows."""
-    size = batch.size.casefold()
-    packs = [packs for kind, packs in _WET_PACKS.items() if kind in batch.food.classes]
-    return batch.method is Method.BOUGHT and any(re.search(one, size) for one in packs)
+    if batch.method is not Method.BOUGHT or _packed_at_home(batch):
+        return False
+    food, size = batch.food, batch.size.casefold()
+    kinds = food.classes if food.group is Group.DRINK else food.classes - {"dry"}
+    return any(re.search(one, size) for kind, one in _WET_PACKS.items() if kind in kinds)
+
+
+def _packed_at_home(batch: Batch) -> bool:
+    """Whether a household put what is sold dry into this pack: what it was before bounds it
+    (core.keeping.descent), so that nothing wet becomes dry by it."""
+    return batch.carried and is_dry(batch.food)
 
 
 def is_tin(batch: Batch) -> bool:
@@ -99,10 +125,20 @@ def is_tin(batch: Batch) -> bool:
     return re.search(_TIN, batch.size.casefold()) is not None
 
 
+def is_shop_tin(batch: Batch) -> bool:
+    """Whether it is a tin that was shut by a maker: one into which a household put what is dry is
+    a box."""
+    return is_tin(batch) and not _packed_at_home(batch)
+
+
 def _is_never_wet(food: FoodFacts) -> bool:
-    """Whatever it is packed in: sugar, spices, cocoa; fruit and vegetables have tins of both."""
-    greens = food.group in (Group.VEGETABLE, Group.FRUIT)
-    return bool(food.classes & {"sugar", "dry"}) and not greens
+    """Whatever it is packed in: sugar, spices, cocoa, oats, crackers, nuts; fruit, vegetables and
+    drinks have tins of both."""
+    if food.group in (Group.VEGETABLE, Group.FRUIT, Group.DRINK):
+        return False
+    grain = food.group is Group.GRAIN and food.name not in _WET_TINS_NAMED
+    baked = food.classes & _WET_TINS and food.name not in _DRY_BAKED
+    return bool(food.classes & _DRY_CLASSES) or (grain and not baked)
 
 
 def kept_as(batch: Batch) -> Method:
@@ -113,8 +149,10 @@ def kept_as(batch: Batch) -> Method:
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
-    if is_tin(batch) and not _is_never_wet(food):
+    if is_shop_tin(batch) and not _is_never_wet(food):
         return Method.BOILING_WATER if food.is_acid else Method.PRESSURE
+    if stands_opened(batch):
+        return Method.BOUGHT
     if food.group is Group.MEAL:
         return Method.MEAL
     raw = food.group in ANIMAL or _airless_crop(batch) or is_cut(batch)
@@ -154,6 +192,8 @@ def _is_jam(food: FoodFacts) -> bool:
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     """Whether eating it on a guess could hurt; `in_progress` while it ferments or cures."""
     food, method = batch.food, batch.method
+    if method is Method.BOUGHT and food.group in ANIMAL and stands_opened(batch):
+        return is_vacuum_packed(batch)  # powdered milk, soup mix: dry, whatever it is made of
     if food.group in ANIMAL or _sprouted(food) or _by_what_it_is(food):
         return True
     low_acid = not food.is_acid
@@ -195,6 +235,8 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         dry = food.group in (Group.GRAIN, Group.FAT) or bool(food.classes & _DRY_CLASSES)
         if is_wet_pack(batch):
             return True
+        if stands_opened(batch):
+            return False
         # Cut or whole: what lies in a jar or tin was shut off from the air.
         whole = food.group in CROPS and not re.search(_AIRLESS, batch.size.casefold())
         return not (dry or whole or not low_acid)

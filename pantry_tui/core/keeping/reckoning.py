@@ -29,7 +29,13 @@ from pantry_tui.core.keeping.rules import (
     last_day,
 )
 from pantry_tui.core.keeping.shop import Shop
-from pantry_tui.core.keeping.trouble import Trouble, frozen_in_time, nothing_published, trouble
+from pantry_tui.core.keeping.trouble import (
+    Trouble,
+    frozen_in_time,
+    nothing_against,
+    nothing_published,
+    trouble,
+)
 from pantry_tui.core.keeping.warm import HOT_F, WARM_MIN, Warm, charged, passed
 from pantry_tui.core.keeping.warmth import Life
 from pantry_tui.core.keeping.weather import FOREVER
@@ -61,7 +67,7 @@ class Reckoning:
         """`unsealed`: its lid never sealed, or the cold saved it from a doubtful process."""
         self.batch, self.spans, self.book, self.now, self.home = batch, spans, book, now, now
         self._unsealed = unsealed
-        self._hurts = can_hurt(batch)
+        self._hurts = self._two_hours = can_hurt(batch)
         self._shop = Shop(batch, book)
         self.sold, self.method = self._shop.sold, self._shop.method
         self._thaws = self.method not in SHELF_STABLE
@@ -193,7 +199,9 @@ class Reckoning:
     def _refused(self, span: Span, state: State, rule: Rule) -> None:
         """In the warm it has two hours; what is refused in the cold, and smoked fish on a shelf,
         is refused at once."""
-        if self._shop.stands(span, state):
+        ours = nothing_against(self.batch, state, rule, self.book)
+        self._two_hours |= ours
+        if ours or self._shop.stands(span, state):
             return
         smoked_fish = self.batch.method in _SMOKED and self.batch.food.group is Group.FISH
         if not (span.climate.is_cold or Climate.FRIDGE in rule.climates or smoked_fish):
@@ -330,12 +338,14 @@ class Reckoning:
             return True
         if self.batch.method is Method.BOUGHT:
             return self._shop.speaks(told.span, told.state, told.said)
-        return told.said.covered or told.said.refusal is not None
+        no = told.said.refusal
+        ours = no is not None and nothing_against(self.batch, told.state, no, self.book)
+        return told.said.covered or (no is not None and not ours)
 
     def _lasting(self, bare: Sequence[tuple[Span, Trouble]]) -> list[Trouble]:
-        """A passage counts where it lasted: what cannot hurt may pass a day, what can two hours
-        in the warm and no time in the cold; where it stands now always counts."""
-        least = WARM_MIN if self._hurts else DAY_MIN
+        """A passage counts where it lasted: over two hours of what can hurt or of an opened jar, a
+        day of all else, any time in the cold of what can; where it stands now always counts."""
+        least = WARM_MIN if self._two_hours else DAY_MIN
         # What it was out of the cold for before or after is no new beginning of the two hours.
         warm = [(one.start, one.end) for one in self.warm if self._hurts]
         spells = [*((one.start, one.end) for one, _ in bare), *warm]

@@ -8,15 +8,18 @@ from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.cases import Said, Told
 from pantry_tui.core.keeping.exposure import Span
-from pantry_tui.core.keeping.harm import kept_as
+from pantry_tui.core.keeping.harm import can_hurt, kept_as
 from pantry_tui.core.keeping.rules import Rule, Rulebook
 from pantry_tui.core.keeping.weather import THAWS_F
 from pantry_tui.core.model import Batch, Crop
+from pantry_tui.core.safety.outage import keeps_opened
 from pantry_tui.core.words import Climate, Kind, Method, State
 
 #: Jars with a vacuum seal stand at 50 to 70 °F; above 95 °F they lose quality in weeks to months
 #: and may spoil, frozen they may lose the seal (USDA AIB 539, storing canned food). No number.
 CANNED_MAX_F, CANNED_MIN_F = 95.0, 32.0
+#: The source in data/sources.csv of what is this program's stricter choice alone.
+OUR_READING = "house-reading"
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +47,13 @@ def trouble(batch: Batch, span: Span, said: Said, book: Rulebook) -> Trouble | N
         return _canned(warm)
     crop = book.crops.get(batch.food.name) if batch.method is Method.CELLAR else None
     return _cold_crop(warm, crop) if crop is not None else None
+
+
+def nothing_against(batch: Batch, state: State, refusal: Rule, book: Rulebook) -> bool:
+    """Whether no publication is behind a refusal of what was opened and cannot hurt, and the table
+    of power cuts keeps such food however long it was warm: nobody knows, then, how good it is."""
+    ours = state is State.OPEN and refusal.source == OUR_READING
+    return ours and not can_hurt(batch) and keeps_opened(batch.food, batch.method, book.cuts())
 
 
 def no_figure(batch: Batch) -> str:

@@ -274,9 +274,8 @@ class _Batch:
         if payload.size is not None or payload.method is not None:
             held, vessel = self._held()
             for id_, one in self.containers.items():
-                # Of what was begun nobody knows what it would have held by the new size.
-                whole = {} if one.begun or payload.size is None else {"left": held, "first": held}
-                self._change(id_, vessel=vessel, **whole)
+                now = {"left": one.of_new_size(held), "first": held} if payload.size else {}
+                self._change(id_, vessel=vessel, **now)
                 if one.begun and vessel is Vessel.CLOSED:
                     self._open(id_, event)  # what was drawn from is no shut jar
 

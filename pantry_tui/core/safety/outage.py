@@ -171,6 +171,12 @@ def keeps_without_cold(food: FoodFacts, method: Method, rows: Sequence[OutageRul
     return action is Action.KEEP and row is not None and food.name in row.foods
 
 
+def keeps_opened(food: FoodFacts, method: Method, rows: Sequence[OutageRule]) -> bool:
+    """Whether a row keeps it once it is opened, however long it was warm: jam, pickles, relish."""
+    action, row = answer(rows, Condition.WARM_8H, food, method, State.OPEN)
+    return action is Action.KEEP and row is not None
+
+
 def after_cut(
     food: FoodFacts, method: Method, state: State, cut: Cut, rows: Sequence[OutageRule]
 ) -> Triage:

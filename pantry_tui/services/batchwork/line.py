@@ -256,8 +256,11 @@ def _reading(
         ways = usual[:4] or (_COLD if climate is Climate.FRIDGE else _WARM)
         if set(held.vessel.casefold().split()) & _OF_A_SHOP:
             ways = tuple(dict.fromkeys((Method.BOUGHT.value, *ways)))
-        problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
-    note = "; ".join(filter(None, (note, as_typed(food, note, kitchen))))
+        if ways == (Method.FRESH.value,) and climate is Climate.FRIDGE:
+            method = Method.FRESH  # the one way in which anybody keeps it
+        else:
+            problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
+    note = "; ".join(filter(None, (note, as_typed(food, note, kitchen, method))))
     if held.amount:
         pairs.setdefault("amount", held.amount)
     if held.vacuum:

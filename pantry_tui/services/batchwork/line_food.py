@@ -45,6 +45,7 @@ class Food:
     method_typed: str = ""
     slips: tuple[str, ...] = ()
     fermenting: bool = False
+    treated: bool = False  # bought, and something was done to it before
     worked: bool = False  # details say that something was done to it
     started: bool = False  # "started sunday": it is still at work
     fresh: bool = False  # "eggs, fresh", "fresh trout"
@@ -110,11 +111,14 @@ def spelled(found: list[Token], composer: Composer) -> list[Token]:
     return found
 
 
-def as_typed(food: Food, note: str, kitchen: Kitchen) -> str:
+def as_typed(food: Food, note: str, kitchen: Kitchen, method: Method | None) -> str:
     """The food as it was typed, where that says more than its name here: rhubarb wine is a wine,
-    pinto beans are dry beans. It is kept as a note; "" where the name or the note says it."""
+    pinto beans are dry beans; and what was smoked or cured before it was bought. It is kept as a
+    note; "" where the name, the method or the note says it."""
     if food.facts is None or food.ask is not None or food.typed in note.casefold():
         return ""
+    if method is Method.BOUGHT and food.treated:
+        return food.typed
     named = {part for word in _letters(food.name) for part in single(word)}
     more = kitchen.composer.telling(_letters(food.typed))
     told = any(len(one) > 1 and one not in FILLERS and not _said_in(one, named) for one in more)

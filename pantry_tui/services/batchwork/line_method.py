@@ -88,6 +88,7 @@ def _as_bought(food: Food, kitchen: Kitchen) -> None:
         hot = others == {Method.HOT_SMOKED}
         food.name = "hot-smoked fish" if hot else "cold-smoked fish"
         food.facts = kitchen.composer.called(food.name)
+    food.treated = bool(food.said)
     food.explicit, food.said = [Method.BOUGHT], ()
 
 

@@ -37,7 +37,7 @@ from pantry_tui.services.stock.reserve import was_kept
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of, until
 from pantry_tui.services.stock.turn import left_behind
-from pantry_tui.services.stock.where import where_it_keeps
+from pantry_tui.services.stock.where import lasts, where_it_keeps
 
 Fits = Callable[[Container], bool]
 
@@ -198,13 +198,17 @@ def ready(p: Pantry, ref: str, *, at: At | None = None, saw: str = "") -> Done:
 
 def _move_it(p: Pantry, id_: str, judged: Judgement) -> tuple[str, ...]:
     """What to do where nothing is published for it in its place and there is a place where
-    something is; nothing where it is in doubt for more than its place."""
+    something is; nothing where it is in doubt for more than its place, as a cure is for the time
+    in which it was one."""
     one = p.stock.containers[id_]
     batch = p.stock.batches[one.batch]
     nowhere = bool(judged.reasons) and judged.reasons[0].startswith(no_figure(batch))
     if judged.verdict is not Verdict.UNKNOWN or batch.doubt or not nowhere:
         return ()
     food = as_packed(batch, opened=False).food
+    here = lasts(p, batch.method, food, one.state, p.stock.places[one.place].climate)
+    if here is not None:
+        return ()
     fit = where_it_keeps(p, batch.method, food, one.state)
     return (f"Move it to {fit} now: a figure is published for there.",) if fit else ()
 

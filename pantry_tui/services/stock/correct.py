@@ -101,7 +101,7 @@ def correct(
     signed = _signed(p, batch)
     # A note alone lifts nothing (core.log.fold); a record does, and here it is the same record.
     lifts = note is not None and any(_named(one, signed) for one in batch.doubt)
-    before = _judged(p, batch.id)
+    before, made_of_it = _judged(p, batch.id), _judged_made(p, batch.id)
     p.book(
         said.Correct(
             batch.id,
@@ -135,6 +135,7 @@ def correct(
     )
     said_so = "; ".join(filter(None, changed)) or day_made
     told = f"Corrected {batch.code} {clean(batch.food.name)}: {clean(said_so)}."
+    milder += _changed(p, made_of_it)
     aside = note_aside(p, after) if note is not None else ""
     return Done(f"{told}{milder}{f' {aside}' if aside else ''}", after.doubt)
 
@@ -251,6 +252,32 @@ def _still_counts(batch: Batch, unsaid: Sequence[str]) -> str:
 def _judged(p: Pantry, batch_id: str) -> dict[str, Judgement]:
     """What is still there of a batch, by container."""
     return {one.id: p.judge(one) for one in p.containers_of(p.stock.batches[batch_id]) if one.here}
+
+
+def _judged_made(p: Pantry, batch_id: str) -> dict[str, dict[str, Judgement]]:
+    """The same of every batch that was made of it, and of what was made of those."""
+    found: dict[str, dict[str, Judgement]] = {}
+    waiting = [batch_id]
+    while waiting:
+        for id_ in p.stock.batches[waiting.pop()].into:
+            if id_ not in found and id_ in p.stock.batches:
+                found[id_] = _judged(p, id_)
+                waiting.append(id_)
+    return found
+
+
+def _changed(p: Pantry, before: Mapping[str, Mapping[str, Judgement]]) -> str:
+    """A sentence for each batch that was made of it and is judged otherwise by this record."""
+    told = []
+    for id_, was in before.items():
+        now, batch = _judged(p, id_), p.stock.batches[id_]
+        pairs = ((_told(one), _told(now[box])) for box, one in was.items() if box in now)
+        told += [
+            f" {batch.code} {clean(batch.food.name)}, which was made of it, is {new} by it, until "
+            f"now {old}."
+            for old, new in dict.fromkeys(pair for pair in pairs if pair[0] != pair[1])
+        ]
+    return "".join(told)
 
 
 def _milder(before: Mapping[str, Judgement], after: Mapping[str, Judgement]) -> str:

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.harm import is_wet_pack
+from pantry_tui.core.keeping.harm import is_wet_pack, kept_as, stands_opened
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rules import Rule, speaking
 from pantry_tui.core.log import payloads as said
@@ -16,7 +17,7 @@ from pantry_tui.core.log.in_turn import stands
 from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
+from pantry_tui.core.words import Climate, Group, Kind, Method, State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
@@ -28,7 +29,8 @@ from pantry_tui.services.stock.telling import names, say_of
 #: Kept by being dry, by sugar or by spirit.
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED, Method.SUGAR, Method.INFUSION})
 _WENT_BACK = "Only if it went back into the cold within two hours, book that too, with its hour."
-_DRY_GROUPS = frozenset({"grain", "fat", "nut", "sweet"})
+#: What is bought of these and is not dry is fat or sugared: nut butters, oil, syrups, cakes.
+_FATTY = frozenset({Group.FAT, Group.NUT, Group.SWEET, Group.GRAIN})
 
 
 @booked
@@ -247,8 +249,8 @@ def _stays(p: Pantry, batch: Batch) -> bool:
     if method is Method.BOUGHT and any(rule.food == food.name for rule in book.of(Method.SUGAR)):
         method = Method.SUGAR  # honey is what it is, also out of a shop
     if method is Method.BOUGHT:
-        dry = food.group.value in _DRY_GROUPS or "nut" in food.classes
-        return dry and not is_wet_pack(batch)
+        fatty = food.group in _FATTY and not is_wet_pack(batch) and kept_as(batch) not in LIDDED
+        return stands_opened(batch) or fatty
     if method is Method.RENDERED_FAT:
         return True
     cold = speaking(book.of(method), food, method, State.OPEN, Climate.FRIDGE)

@@ -5,7 +5,9 @@ says it (`correct CODE --process altitude=500ft`)."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterator, Mapping
+from typing import NamedTuple
 
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log import payloads as said
@@ -13,6 +15,7 @@ from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.payloads import Correct
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.record import known
+from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.store import log
@@ -66,6 +69,72 @@ def for_altitude(p: Pantry, was: int | None, since: Event | None = None) -> tupl
     return tuple(one for one in found if one)
 
 
+class Canned(NamedTuple):
+    """How what was canned and is still there is judged, by container, and what stood against each
+    batch; to be held against how it is once another altitude counts."""
+
+    verdicts: Mapping[str, Verdict]
+    doubts: Mapping[str, tuple[str, ...]]
+
+
+def canned(p: Pantry) -> Canned:
+    """As it is now."""
+    batches = [one for one in p.stock.batches.values() if one.method in LIDDED]
+    here = [one for batch in batches for one in p.containers_of(batch) if one.here]
+    doubts = {batch.id: batch.doubt for batch in batches}
+    return Canned({one.id: p.judge(one).verdict for one in here}, doubts)
+
+
+def said_of_change(p: Pantry, before: Canned, was: int | None) -> tuple[str, ...]:
+    """What another altitude did to the verdicts, how many to what, and how a jar is put right that
+    was canned elsewhere; of a lower one, which it leaves as they are."""
+    now, after = p.altitude_ft, canned(p)
+    if now is None:
+        return ()
+    pairs = ((before.verdicts.get(id_, new), new) for id_, new in after.verdicts.items())
+    moved = Counter((old, new) for old, new in pairs if old is not new)
+    told = [
+        f"By {now:,} ft {n} canned container{'s' if n > 1 else ''} {'are' if n > 1 else 'is'} "
+        f"judged {new}, until now {old}."
+        for (old, new), n in moved.items()
+    ]
+    told += [
+        _lower_down(p.stock.batches[id_], new[0])
+        for id_, doubt in after.doubts.items()
+        if (new := [one for one in doubt if one not in before.doubts.get(id_, doubt)])
+    ]
+    if was is not None and now < was:
+        told += _stays(p, now)
+    return tuple(told)
+
+
+def _lower_down(batch: Batch, why: str) -> str:
+    return (
+        f"{batch.code} {batch.food.name}: {why} If the household moved and it was canned lower "
+        f"down, say so: `pantry-tui correct {batch.code} --process altitude=500ft`, with its own "
+        "altitude."
+    )
+
+
+def _stays(p: Pantry, now: int) -> list[str]:
+    """What a higher altitude that was said meanwhile holds in doubt."""
+    held = []
+    for batch in p.stock.batches.values():
+        high = strictest_altitude(p, batch) or now
+        if batch.method not in LIDDED or high <= now or "altitude" in known(batch.process):
+            continue
+        here = checked(
+            p, batch.method, batch.food, batch.size, dict(batch.process), now, batch.note
+        )
+        if any(one not in (here.problems if here else ()) for one in batch.doubt):
+            held.append(
+                f"{batch.code} {batch.food.name} stays judged by {high:,} ft, the highest that was "
+                "said since it was put up: a lower altitude lifts nothing. Say where it was "
+                f"canned: `pantry-tui correct {batch.code} --process altitude={now}ft`."
+            )
+    return held
+
+
 def _said_at_last(p: Pantry, batch: Batch) -> str:
     record = tuple(pair for pair in batch.process if pair != _UNKNOWN)
     found = checked(
@@ -93,7 +162,4 @@ def _higher(p: Pantry, batch: Batch) -> str:
     if found is None or not new:
         return ""
     p.book(Correct(batch.id, doubt=(*batch.doubt, *new), possible=found.still_possible))
-    return (
-        f"{batch.code} {batch.food.name}: {new[0]} If it was canned lower down, say so: "
-        f"`pantry-tui correct {batch.code} --process altitude=500ft`, with its own altitude."
-    )
+    return _lower_down(batch, new[0])

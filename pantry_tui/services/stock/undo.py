@@ -180,10 +180,22 @@ def _refuse_if_in_use(p: Pantry, event: Event, group: Sequence[Event]) -> None:
     mine = {one.payload.batch for one in group if isinstance(one.payload, said.PutUp)}
     stood = p.store.db.execute("SELECT DISTINCT batch FROM stood WHERE place = ?", (id_,))
     new = {one.payload.place for one in group if isinstance(one.payload, said.PlaceAdded)}
-    if any(batch not in mine for (batch,) in stood) or any(
-        one.parent == id_ and one.id not in new for one in p.places.values()
-    ):
-        raise Refused(f"{event.payload.name} is in use: move what stands there first.")
+    others = [batch for (batch,) in stood if batch not in mine]
+    inside = any(one.parent == id_ and one.id not in new for one in p.places.values())
+    name = event.payload.name
+    if inside or any(one.here and one.place == id_ for one in _held_by(p, others)):
+        raise Refused(f"{name} is in use: move what stands there first.")
+    if others:
+        raise Refused(
+            f"What stood in {name} is judged by the time it was there, so it stays in the log: "
+            f"`pantry-tui place remove {name}` takes it off the list of places."
+        )
+
+
+def _held_by(p: Pantry, batches: Iterable[str]) -> Iterable[Container]:
+    return (
+        one for id_ in batches if (found := p.load(id_)) is not None for one in found[1].values()
+    )
 
 
 def _refuse_if_places_clash(p: Pantry, group: Sequence[Event]) -> None:

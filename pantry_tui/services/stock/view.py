@@ -23,7 +23,10 @@ def note_aside(p: Pantry, batch: Batch) -> str:
     """What is said beside a note that decides nothing; "" also of one that is but the food's own
     name as it was typed (mince, which is ground beef here)."""
     from pantry_tui.core.keeping.doubt import of_a_silent_note  # which no list needs
+    from pantry_tui.services.batchwork.prepared import said_anywhere
 
+    if said_anywhere(batch.note, batch.method).keys() & dict(batch.process).keys():
+        return ""  # it went into the record
     named = p.facts(batch.note) if batch.note else None
     if named is not None and named.name == batch.food.name:
         return ""

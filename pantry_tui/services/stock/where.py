@@ -18,7 +18,7 @@ def where_it_keeps(p: Pantry, method: Method, food: FoodFacts, state: State) -> 
     (keeping/limits.py)."""
     found = []
     for id_, path in sorted(p.place_paths().items(), key=lambda one: one[1].lower()):
-        told = _lasts(p, method, food, state, p.places[id_].climate)
+        told = lasts(p, method, food, state, p.places[id_].climate)
         if told is not None:
             found.append(f"{path}{told}")
     return " or ".join(found[:_NAMED])
@@ -27,13 +27,11 @@ def where_it_keeps(p: Pantry, method: Method, food: FoodFacts, state: State) -> 
 def cold_that_keeps(p: Pantry, method: Method, food: FoodFacts, state: State) -> str:
     """ "a fridge (4 days) or a freezer": the same of a household that has no such place yet."""
     cold = (one for one in Climate if one.is_cold)
-    told = ((one, _lasts(p, method, food, state, one)) for one in cold)
+    told = ((one, lasts(p, method, food, state, one)) for one in cold)
     return " or ".join(f"a {one}{lasts}" for one, lasts in told if lasts is not None)
 
 
-def _lasts(
-    p: Pantry, method: Method, food: FoodFacts, state: State, climate: Climate
-) -> str | None:
+def lasts(p: Pantry, method: Method, food: FoodFacts, state: State, climate: Climate) -> str | None:
     """ " (4 days)": how long it is safe there, "" where no figure ends it; None where it is refused
     there or nothing is published."""
     rules = speaking(p.book_of_rules.of(method), food, method, state, climate)

@@ -144,7 +144,7 @@ def test_jars_of_which_nobody_knew_the_altitude_are_checked_once_it_is_said(tmp_
         bare = up(p, BEANS)
         assert "1,000 ft only" in only(p, low).standing[0]
         told = household.change(p, altitude_ft=4500).warnings
-        assert [one.split()[0] for one in told] == [low]
+        assert [one.split()[0] for one in told] == ["By", low]
         assert only(p, low).verdict is Verdict.UNKNOWN
         assert not only(p, low).usable
         assert only(p, high).verdict is Verdict.SOUND
@@ -170,12 +170,12 @@ def test_jars_judged_by_a_lower_altitude_are_checked_again_by_a_higher_one(
     code = up(p, line)
     assert only(p, code).usable
     told = household.change(p, altitude_ft=3500).warnings
-    assert [one.split()[0] for one in told] == [code]
-    assert "altitude=" in told[0], "it says what would settle it"
+    assert [one.split()[0] for one in told] == ["By", code]
+    assert "altitude=" in told[1], "it says what would settle it"
     row = only(p, code)
     assert not row.usable
     assert any("3,500 ft" in one for one in row.reasons)
-    assert household.change(p, altitude_ft=900).warnings == ()
+    assert "lifts nothing" in household.change(p, altitude_ft=900).warnings[0]
     assert not only(p, code).usable, "a lower one lets nobody eat it"
     correct(p, code, note="the big canner")
     assert not only(p, code).usable, "nor does another word of its record"

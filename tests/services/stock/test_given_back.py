@@ -144,7 +144,8 @@ def test_what_was_used_or_discarded_comes_back_as_itself_and_is_not_offered(
     rows = counted(p, code, place, 3)
     assert sum(row.count for row in rows) == 3
     (back,) = (row for row in rows if one in row.container_ids)
-    assert (back.count, back.usable) == (1, False)
+    # Opened jam nobody knows how long it may stand: unknown, and offered last.
+    assert (back.count, back.usable) == (1, (line, begun) == (JAM, "open"))
     others = [(row.verdict, row.usable) for row in rows if row is not back]
     assert others == before, "the others are as they were"
     undo.undo(p)
@@ -202,7 +203,7 @@ def test_an_opened_jar_found_on_a_shelf_was_out_of_the_cold_since_it_was_missed(
     at(p, NOV_12, "9:00")
     rows = counted(p, jam, "shelf", 3)
     (back,) = (row for row in rows if f"{jam}/1" in row.container_ids)
-    assert (back.verdict, back.usable) == (Verdict.DISCARD, False)
+    assert (back.verdict, back.discard_after) == (Verdict.UNKNOWN, None)
 
 
 def test_one_more_than_was_ever_put_up_stood_there_since_the_others_were(p: Pantry) -> None:

@@ -138,6 +138,43 @@ def test_its_days_in_the_cold_count_shut_and_opened(
 
 
 @pytest.mark.parametrize(
+    ("line", "most", "note"),
+    [
+        # Cut at a counter, or cooked: three to five days (USDA FSIS, Ham Storage Chart, and the
+        # Cold Food Storage Chart, seen in copies); opened semi-dry sausage five days (University of
+        # Missouri Extension MP558); the figures for whole pieces are longer.
+        ("sliced ham, bought in", 3, "sliced ham"), ("ham slices, bought in", 3, "ham slices"),
+        ("diced ham, bought in", 3, "diced ham"), ("sliced cooked ham, bought in", 3, ""),
+        ("spiral ham, bought in", 3, "spiral ham"), ("cooked ham, bought in", 3, "cooked ham"),
+        ("sliced corned beef, bought in", 3, ""), ("shredded corned beef, bought in", 3, ""),
+        ("sliced pastrami, bought in", 3, ""), ("sliced canadian bacon, bought in", 3, ""),
+        ("sliced summer sausage, bought in", 5, ""), ("sliced pepperoni, bought in", 5, ""),
+        ("sliced summer sausage, salted", 5, ""), ("sliced ham, salted", 5, "sliced ham"),
+        ("sliced country ham, salted", 61, "sliced country ham"),
+    ],
+)  # fmt: skip
+def test_cured_meat_that_was_cut_or_cooked_keeps_no_longer_than_such_meat(
+    larder: Pantry, line: str, most: int, note: str
+) -> None:
+    reading = read(
+        larder,
+        f"2 packs {line}, fridge, state=sealed" if "salted" in line else f"2 packs {line}, fridge",
+    )
+    assert note in reading.note
+    code = put_up(larder, reading).code
+    batch = next(one for one in larder.stock.batches.values() if one.code == code)
+    shut = larder.judge(larder.containers_of(batch)[0])
+    kept = days(larder, shut.discard_after)
+    assert kept is not None
+    assert kept <= most
+
+
+@pytest.mark.parametrize("food", ["smoked ham", "smoked chicken", "smoked bacon", "smoked tofu"])
+def test_that_it_was_smoked_before_it_was_bought_stays_with_it(larder: Pantry, food: str) -> None:
+    assert read(larder, f"1 pack {food}, bought in, fridge").note == food
+
+
+@pytest.mark.parametrize(
     ("line", "food"),
     [
         ("1 pack smoked salmon, bought in, fridge", "cold-smoked fish"),
