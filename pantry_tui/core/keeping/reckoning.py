@@ -17,7 +17,6 @@ from pantry_tui.core.keeping.cases import BOTH_WORLDS_F, Said, Told, sayings
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.packs import packed
-from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.printed import date_stands_alone
 from pantry_tui.core.keeping.quality import Spent, Stretch, end_of
 from pantry_tui.core.keeping.rules import (
@@ -32,6 +31,7 @@ from pantry_tui.core.keeping.shop import Shop
 from pantry_tui.core.keeping.trouble import (
     Trouble,
     frozen_in_time,
+    lasting,
     nothing_against,
     nothing_published,
     trouble,
@@ -330,7 +330,9 @@ class Reckoning:
                 rules = self._shop.found(*last)
                 case = self.batch, last.state, span.climate, rules, self.spans[0].climate
                 bare.append((span, nothing_published(*case)))
-        return found + self._lasting(bare)
+        warm = [(one.start, one.end) for one in self.warm if self._hurts]
+        least = WARM_MIN if self._two_hours else DAY_MIN
+        return found + lasting(bare, warm, self.now.last, least, hurts=self._hurts)
 
     def _speaks(self, told: Told) -> bool:
         """Whether a figure stands for it, or the date on a pack."""
@@ -341,19 +343,3 @@ class Reckoning:
         no = told.said.refusal
         ours = no is not None and nothing_against(self.batch, told.state, no, self.book)
         return told.said.covered or (no is not None and not ours)
-
-    def _lasting(self, bare: Sequence[tuple[Span, Trouble]]) -> list[Trouble]:
-        """A passage counts where it lasted: over two hours of what can hurt or of an opened jar, a
-        day of all else, any time in the cold of what can; where it stands now always counts."""
-        least = WARM_MIN if self._two_hours else DAY_MIN
-        # What it was out of the cold for before or after is no new beginning of the two hours.
-        warm = [(one.start, one.end) for one in self.warm if self._hurts]
-        spells = [*((one.start, one.end) for one, _ in bare), *warm]
-        passed = united((start, min(end, self.now.last)) for start, end in spells)
-        return [
-            wrong
-            for span, wrong in bare
-            if span.end >= FOREVER
-            or passed > least
-            or (self._hurts and span.climate.is_cold and span.end > span.start)
-        ]

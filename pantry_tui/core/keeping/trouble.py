@@ -9,8 +9,9 @@ from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.cases import Said, Told
 from pantry_tui.core.keeping.exposure import Span
 from pantry_tui.core.keeping.harm import can_hurt, kept_as
+from pantry_tui.core.keeping.power import united
 from pantry_tui.core.keeping.rules import Rule, Rulebook
-from pantry_tui.core.keeping.weather import THAWS_F
+from pantry_tui.core.keeping.weather import FOREVER, THAWS_F
 from pantry_tui.core.model import Batch, Crop
 from pantry_tui.core.safety.outage import keeps_opened
 from pantry_tui.core.words import Climate, Kind, Method, State
@@ -112,3 +113,25 @@ def _cold_crop(warm: float, crop: Crop) -> Trouble | None:
             "is published."
         )
     return None
+
+
+def lasting(
+    bare: Sequence[tuple[Span, Trouble]],
+    warm: Sequence[tuple[int, int]],
+    now: int,
+    least: int,
+    *,
+    hurts: bool,
+) -> list[Trouble]:
+    """A passage counts where it lasted: over `least` minutes (two hours of what can hurt or of an
+    opened jar, a day of all else), any time in the cold of what can hurt; where it stands now
+    always counts. `warm`: when it was out of the cold before or after, which is no new beginning."""
+    spells = [*((one.start, one.end) for one, _ in bare), *warm]
+    passed = united((start, min(end, now)) for start, end in spells)
+    return [
+        wrong
+        for span, wrong in bare
+        if span.end >= FOREVER
+        or passed > least
+        or (hurts and span.climate.is_cold and span.end > span.start)
+    ]
