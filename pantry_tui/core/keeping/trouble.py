@@ -125,7 +125,7 @@ def lasting(
 ) -> list[Trouble]:
     """A passage counts where it lasted: over `least` minutes (two hours of what can hurt or of an
     opened jar, a day of all else), any time in the cold of what can hurt; where it stands now
-    always counts. `warm`: when it was out of the cold before or after, which is no new beginning."""
+    always counts. `warm`: when it was out of the cold before or after, no new beginning of it."""
     spells = [*((one.start, one.end) for one, _ in bare), *warm]
     passed = united((start, min(end, now)) for start, end in spells)
     return [
