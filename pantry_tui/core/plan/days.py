@@ -101,12 +101,12 @@ class Table:
         when it keeps no longer, though guests of this week may finish it. Of what is open or thawed
         whether its rest is more than a few meals."""
         usual = self.appetite.people
-        if one.bulk or one.at_table is not Role.MAIN:
+        big = one.servings > BIG * usual or one.thaw_days > 1
+        if not (big or one.must) or one.bulk or one.at_table is not Role.MAIN:
             return False
         if one.must:
             return one.servings > _MEALS * usual
-        big = one.servings > BIG * usual or one.thaw_days > 1
-        return big and self.shared(one) >= usual
+        return self.shared(one) >= usual
 
     def serves(self, one: Candidate, day: date) -> bool:
         """Whether it can be opened on that day, and is a meal for those who sit there, or half of

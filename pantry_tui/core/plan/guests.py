@@ -29,8 +29,11 @@ def too_big(
     one comes in a week, and none beside one that is `chosen`, but what would be lost."""
     big = {n: one for n, one in free.items() if table.outsized(one)}
     big |= _for_next_week(free, big, table)
-    stays = ((n, one) for n, one in free.items() if not discarded_by(one, table.end))
-    waits = {n: one for n, one in stays if n in big or table.feast(one)}
+    waits = {
+        n: one
+        for n, one in free.items()
+        if (n in big or table.feast(one)) and not discarded_by(one, table.end)
+    }
     if any(map(table.feast, chosen)):
         return waits
     last = {n: last_week(one.last, table) for n, one in waits.items() if not awaited(one, table)}
