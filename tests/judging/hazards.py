@@ -90,7 +90,13 @@ def works_warm(food: Food, method: str) -> bool:
 
 @cache
 def warm_verdict(method: str, food: Food, vacuum: bool, state: str) -> str:
-    """`discard` or `keep`: what over two hours above 40 F out of the freezer does to it."""
+    """`discard` or `keep`: what over two hours above 40 F out of the freezer does to it.
+
+    Pulses are sold dry: the line for dried food is theirs, not the one for cut vegetables, in whose
+    group they stand for their days in jars.
+    """
+    if method == "bought in" and "bean" in food.classes and not vacuum:
+        method = "dried"
     best: tuple[tuple[int, bool, bool], bool] | None = None
     for r in papers.table("outage.csv"):
         if r["appliance"] != "fridge" or r["condition"] != "held_above_40_over_2h":

@@ -100,9 +100,12 @@ def is_dry(food: FoodFacts) -> bool:
 def stands_opened(batch: Batch) -> bool:
     """Whether what was bought is dry or in spirit, in a pack of which nobody can think otherwise:
     opened, moved and packed anew it stands where it stands, and nothing of it perishes there."""
-    if is_wet_pack(batch) or (is_shop_tin(batch) and not _is_never_wet(batch.food)):
+    food = batch.food
+    if food.group in ANIMAL or food.group is Group.MEAL:
+        return False  # powdered milk, soup mix: no figure speaks for them outside their packs
+    if is_wet_pack(batch) or (is_shop_tin(batch) and not _is_never_wet(food)):
         return False
-    return is_dry(batch.food) or "spirit" in batch.food.classes
+    return is_dry(food) or "spirit" in food.classes
 
 
 def is_wet_pack(batch: Batch) -> bool:
@@ -192,8 +195,6 @@ def _is_jam(food: FoodFacts) -> bool:
 def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     """Whether eating it on a guess could hurt; `in_progress` while it ferments or cures."""
     food, method = batch.food, batch.method
-    if method is Method.BOUGHT and food.group in ANIMAL and stands_opened(batch):
-        return is_vacuum_packed(batch)  # powdered milk, soup mix: dry, whatever it is made of
     if food.group in ANIMAL or _sprouted(food) or _by_what_it_is(food):
         return True
     low_acid = not food.is_acid
@@ -235,7 +236,7 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
         dry = food.group in (Group.GRAIN, Group.FAT) or bool(food.classes & _DRY_CLASSES)
         if is_wet_pack(batch):
             return True
-        if stands_opened(batch):
+        if "spirit" in food.classes or _packed_at_home(batch):
             return False
         # Cut or whole: what lies in a jar or tin was shut off from the air.
         whole = food.group in CROPS and not re.search(_AIRLESS, batch.size.casefold())

@@ -17,7 +17,7 @@ from pantry_tui.core.words import Group, Role
 class Why(StrEnum):
     """Why a container is in the week."""
 
-    KEPT = "you chose it"
+    KEPT = "you put it there"
     MUST = "its clock runs"
     DUE = "it falls due this week"
     DISH = "a dish takes it"

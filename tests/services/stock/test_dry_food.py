@@ -12,10 +12,10 @@ from pantry_tui.services.stock import act
 
 _DRY = (
     "1 tin crackers", "1 tin oats", "1 tin walnuts", "1 tin cookies", "1 tin flour", "1 tin cocoa",
-    "1 jar powdered milk", "1 tin powdered milk", "1 bag coffee", "1 jar instant coffee",
+    "1 bag coffee", "1 jar instant coffee",
     "1 box tea", "1 tub salt", "1 jar cinnamon", "1 jar spices", "1 jar black pepper",
     "1 box potato flakes", "1 bottle vodka", "1 bag dry beans", "1 bag lentils", "1 bag raisins",
-    "1 jar pumpkin seeds", "1 packet soup mix", "1 bag dried mushrooms", "1 bag rice",
+    "1 jar pumpkin seeds", "1 bag dried mushrooms", "1 bag rice",
 )  # fmt: skip
 #: Sold wet in such packs, or nobody can know.
 _WET = (
