@@ -17,16 +17,19 @@ from pantry_tui.core.keeping.harm import is_tin
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
+from pantry_tui.core.safety import note_smoke as smoke
 from pantry_tui.core.safety.kept_spoilage import as_sign, perishes_by_kind, spoilt, vaguely_bad
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import ASKS_WHICH
 from pantry_tui.core.safety.note_look import MOIST, says
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
+from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.signs import Sign, signs_for
+from pantry_tui.core.safety.strength import smoked_f
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Group, Method
 
@@ -84,6 +87,9 @@ _FOR = r"(?<![\d.])(\d+(?:\.\d+)?)\s*(h|m|d|w)(?:(?:rs?|ours?|ins?|inutes?|ays?|
 _BUTTER_MIN = 24 * 60
 #: °F from which hot food is kept so (USDA FSIS).
 _KEPT_HOT_F = 139.9
+#: °F above which nothing comes inside: it is the air that was never so hot.
+_OF_AIR_F = 200.0
+_DRY_IT = "Dry it again and condition it; what smells or looks spoilt is discarded."
 #: °F inside that jerky reaches before it is dried (USDA FSIS, Jerky and food safety; from memory).
 _JERKY_F = 160
 
@@ -107,7 +113,9 @@ def doubted_kept(
         return []
     every = tuple(clauses(note))
     found: list[str] = []
-    batch = Batch("", "", food, method, None, size)
+    batch = Batch(
+        "", "", food, method, None, size, process=tuple(record.items()), note=note.casefold()
+    )
     # What is said of pieces of a pile is judged where it lies (core.keeping.as_noted).
     for typed, clause in (one for one in every if not to_cull(batch, one[1])):
         against = (
@@ -146,8 +154,10 @@ def _against(
     if (sweet or _is_fat(food) or food.name == "vinegar") and animal_in(other):
         yield _ANIMAL_IN
     yield from _animal(method, food, clause)
-    if method is Method.HOT_SMOKED:
-        yield from _smoked(food, clause)
+    if told := unsalted(method, food, clause, batch.note):
+        yield told
+    if method in (Method.HOT_SMOKED, Method.COLD_SMOKED) and food.group in ANIMAL:
+        yield from _smoked(batch, clause)
     yield from _dry(method, food, clause)
     brewed = method in _BREWED and not perishes_by_kind(food)
     if method not in _SALTED_OR_DRY and not brewed:
@@ -219,13 +229,31 @@ def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
         yield "holes carry spores into the yolk, where no vinegar reaches them."
 
 
-def _smoked(food: FoodFacts, clause: str) -> _Told:
+def _smoked(batch: Batch, clause: str) -> _Told:
     """Hot smoke is what cooks it (core.safety.strength has how hot it comes inside)."""
     told = re.sub(PURPOSE, " ", clause)
-    if food.group in ANIMAL and says(words.SMOKE_FAILED, told):
-        yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
-    if food.group in ANIMAL and says(words.SMOKED_COLD, told):
+    if batch.method is Method.COLD_SMOKED:
+        if smoke.cold_smoke_failed(told):
+            yield "no figure is published for what had less smoke than was meant."
+        return
+    if smoke.smoke_failed(told):
+        if _was_heated(batch):
+            yield "nobody says how long it stood warm before it was done."
+        else:
+            yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
+    elif smoke.never_so_hot(told) and min(_degrees(told), default=_OF_AIR_F) < _OF_AIR_F:
+        yield "nobody knows that it cooked through. Record the warmth inside as temperature=..."
+    if says(smoke.SMOKED_COLD, told):
         yield "cold smoke cooks nothing, so the days of hot smoked food are none of its own."
+
+
+def _was_heated(batch: Batch) -> bool:
+    """Whether its record, or another clause of its note, has it as hot as it has to be, or says
+    that other heat finished it."""
+    every = [clause for _, clause in clauses(batch.note)]
+    hot = all_fahrenheit(dict(batch.process).get("temperature", ""))
+    hot += [one for clause in every if not smoke.never_so_hot(clause) for one in _degrees(clause)]
+    return max(hot, default=0.0) >= smoked_f(batch.food) or smoke.finished_after(every)
 
 
 def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
@@ -234,8 +262,11 @@ def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
     if food.group in ANIMAL and says(words.STILL_MOIST, clause):
         yield f"{MOIST}."
     meat = food.group is Group.MEAT and "jerky" in food.name
-    if meat and re.search(words.UNHEATED, clause):
+    cool = smoke.never_came_to(clause) and food.group is not Group.HERB
+    if meat and (re.search(words.UNHEATED, clause) or cool):
         yield f"jerky is heated to {_JERKY_F} F inside, poultry to 165 F, before it is dried."
+    elif cool or smoke.drying_failed(re.sub(PURPOSE, " ", clause)):
+        yield f"nobody knows that it dried through, nor how long it stood warm and moist. {_DRY_IT}"
 
 
 def _minutes(clause: str) -> int | None:
