@@ -166,13 +166,6 @@ REFROZEN = (
     r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)|"
     r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b"
 )
-#: The cold itself failed.
-NO_POWER = (
-    r"\b(?:fridge|refrigerator|freezer|power|electric\w*|current|plug)(?: \w+)? (?:was |were |had "
-    r"been |went |has |had )?(?:off|out|down|dead|died|fail\w*|broke\w*|unplugged|ajar|left open|"
-    r"cut)\b|\bpower (?:cut|outage|failure)\b|\b(?:fridge|freezer) door (?:was )?(?:left )?"
-    r"(?:open|ajar)\b|\b(?:door|lid)\b(?: \w+){0,2} ajar\b"
-)
 EXPIRED = (
     r"\b(?:past|after|beyond|over)(?: (?:its|the|their|his))? (?:use by|sell by|expir\w*|"
     r"date(?! (?:cake|syrup)))|\b(?:expired|out of date|gone over)\b|"

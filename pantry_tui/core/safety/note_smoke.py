@@ -50,21 +50,19 @@ _DONE_BY_THEN = (
     r"(?! by itself (?:after|when|at))(?! (?:at|when) (?:done|\d+ ?(?:°|f\b|c\b|deg)))"
 )
 _RAN_OUT = (
-    r"\b(?:(?:ran|run|running|were|was|am) (?:clean |right |all )?(?:out of|short (?:of|on)|"
-    r"low on)|"
-    r"lost(?: (?:the|our|my))?) (?:the |any |more |dry |alder |apple |hickory |oak |beech |cherry |"
-    r"wood |smoking )*(?:fire|gas|charcoal|coals?|propane|pellets?|fuel|heat|wood|logs?|chips|"
-    r"chunks|saw ?dust|dust|smoke|power|electric\w*|steam|vacuum)\b|"
-    r"\b(?:no|without|not enough|too little|hardly any|barely any|almost no) (?:more )?"
-    r"(?:fire|heat|smoke|fuel|wood|chips|pellets)\b"
-    r"(?! (?:alarm|taste|flavou?r|smell|ring|left|needed|for next|damage|detector|point))"
+    r"\b(?:(?:ran|run|running|were|was|am) (?:clean |right |all )?(?:out of|short (?:of|on)|low "
+    r"on)|lost(?: (?:the|our|my))?) (?:the |any |more |dry |alder |apple |hickory |oak |beech |"
+    r"cherry |wood |smoking )*(?:fire|gas|charcoal|coals?|propane|pellets?|fuel|heat|wood|logs?|"
+    r"chips|chunks|saw ?dust|dust|smoke|power|electric\w*|steam|vacuum)\b|\b(?:no|without|not "
+    r"enough|too little|hardly any|barely any|almost no) (?:more )?(?:fire|heat|smoke|fuel|wood|"
+    r"chips|pellets)\b(?! (?:alarm|taste|flavou?r|smell|ring|left|needed|for next|damage|detector|"
+    r"point))"
 )
 _PUT_OUT = (
-    r"\b(?:rain|wind|storm|snow|water|gust|somebody|someone|he|she|kids?|dog|cat|son|daughter)\b"
-    r"(?: \w+){0,2} (?:put|blew|doused|killed|drowned|knocked|trod|turned|switched) (?:\w+ ){0,2}"
-    r"(?:the )?(?:fire|flames?|coals?|smoker|gas|heat|power|dehydrator|dryer|oven)(?: (?:out|"
-    r"off))?\b"
-    r"(?! (?:after|when|once))"
+    r"\b(?:rain|wind|storm|snow|water|gust|somebody|someone|he|she|kids?|dog|cat|son|"
+    r"daughter)\b(?: \w+){0,2} (?:put|blew|doused|killed|drowned|knocked|trod|turned|switched) "
+    r"(?:\w+ ){0,2}(?:the )?(?:fire|flames?|coals?|smoker|gas|heat|power|dehydrator|dryer|oven)(?: "
+    r"(?:out|off))?\b(?! (?:after|when|once))"
 )
 #: It was taken out, or stopped, before its time.
 _TOO_EARLY = (
@@ -116,11 +114,10 @@ _DRYING_FAILED = (
 )
 _DRYING_DONE = (
     r"\b(?:dry|dried|done|leathery|crisp|brittle|ready|finished) (?:by|when|before|at|after)\b|"
-    r"\bstopped (?:it |them |drying )?(?:by itself|itself|at \d|when|once|after)\b|"
-    r"\bwhen (?:they|it|all|the \w+) (?:was|were) (?:\w+ )?(?:dry|dried|done|leathery|crisp|"
-    r"brittle|"
-    r"ready|finished)\b|\bafter (?:they|it|all|the \w+) (?:was|were|had) (?:\w+ )?"
-    r"(?:dry|dried|done|dried|ready|packed|finished)\b|\bwhen (?:i )?(?:label|pack|jarr)\w*"
+    r"\bstopped (?:it |them |drying )?(?:by itself|itself|at \d|when|once|after)\b|\bwhen (?:they|"
+    r"it|all|the \w+) (?:was|were) (?:\w+ )?(?:dry|dried|done|leathery|crisp|brittle|ready|"
+    r"finished)\b|\bafter (?:they|it|all|the \w+) (?:was|were|had) (?:\w+ )?(?:dry|dried|done|"
+    r"dried|ready|packed|finished)\b|\bwhen (?:i )?(?:label|pack|jarr)\w*"
 )
 #: It was finished by other heat, so that nobody knows how long it stood between.
 _FINISHED = (
