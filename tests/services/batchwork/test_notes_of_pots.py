@@ -1,6 +1,6 @@
 """What a note says of jars that were boiled where their record says pressure, and of a tested
-recipe that was changed. Cooking on the way into the jars, empty jars that were boiled, stock that simmered
-and less of what is low in acid are well."""
+recipe that was changed. Cooking on the way into the jars, empty jars that were boiled, stock that
+simmered and less of what is low in acid are well."""
 
 from __future__ import annotations
 
