@@ -46,11 +46,13 @@ _POT = (
 #: One that is bought to boil jars in.
 _FOR_JARS = (
     r"\b(?:weck|kilner|preserving|wash) ?(?:pots?|pans?|kettles?|boilers?|urns?|kessel|topf)\b|"
+    r"\bopen kettle\b|\bboil\w* (?:the |my |all )*(?:filled|full|packed|sealed) jars\b|"
     r"\beinkoch\w*|\beinweck\w*|\bkettle cann\w*|\b(?:in|with) (?:a |the |my |our )?(?:boiler|"
     r"copper)\b"
 )
 _DONE = (
-    r"\b(?:cooked|boiled|done|processed|canned|put up|heated|steamed|bathed|simmered|finished|"
+    r"\b(?:did (?:them|it|these|the \w+)|cooked|boiled|done|processed|canned|put up|heated|"
+    r"steamed|bathed|simmered|finished|"
     r"preserved|made|kept)\b(?: \w+){0,5}? (?:in|on|with|using)"
 )
 _IN_A_POT = (
@@ -73,6 +75,8 @@ _OF_JARS = r"\b(?:jars?|pints?|quarts?|process\w*|cann(?:ed|ing)|bath\w*|filled|
 _AS_BEFORE = (
     rf"\b(?:like|as|the way|how) (?:my |our |the )?{_KIN} (?:did|does|used to|always|taught|"
     rf"showed|made)|"
+    rf"\b(?:boil|cook|process|cann|steam)\w*\b.* (?:like|as) (?:my )?{_KIN}$|"
+    r"\bhot water (?:cann|bath|process)\w*|"
     rf"\b{_KIN}'s (?:old )?(?:way|method)\b|\bthe old (?:fashioned )?way\b|\bold fashioned way\b"
 )
 

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.safety.note_words import PURPOSE
@@ -39,7 +39,7 @@ _MORE_LOW = (
 )
 _LESS_TOMATO = (
     r"\b(?:less|fewer|half|0\.5|not as many|short (?:of|on)|fewer of|a third of|a quarter of)"
-    r"(?: (?:of|the|as many))* tomato(?:es)?\b"
+    r"(?: (?:of|the|as many))* tomato(?:es)?\b|\b(?:cut|reduced) the tomato(?:es)? by\b"
 )
 #: As it might be another time.
 _WISHED = (
@@ -49,6 +49,10 @@ _WISHED = (
 _FEWER_LOW = (
     r"\b(?:half|0\.5|a third|a quarter|less|fewer|not as many|no (?:extra|more)|without extra|"
     rf"cut (?:back |down )?(?:on )?)(?: of)?(?: the)? {_LOW}"
+)
+_ITS_OWN = (
+    r"(?:(?:roasted|charred|grilled|peeled|seeded|blanched|cored|washed|used|all|our|own|home|"
+    r"grown|from|mild|the|ripe|young) )*"
 )
 _OF_RECIPE = r"salsa|sauce|relish|chutney|ketchup|piccalilli|chow ?chow"
 _MEAT = (
@@ -81,14 +85,14 @@ def without_fewer(food: FoodFacts, clause: str) -> str:
     if not _is_recipe(food):
         return clause
     told = re.sub(_FEWER_LOW, " ", clause)
-    return re.sub(rf"^{_LOW}$", " ", told) if "salsa" in food.name else told
+    return re.sub(rf"^{_ITS_OWN}{_LOW}$", " ", told) if "salsa" in food.name else told
 
 
 def meat_in_it(method: Method, food: FoodFacts, clause: str) -> bool:
     """Whether meat is in what is canned by the time of what has none."""
     stock = "stock" in food.classes or re.search(r"\b(?:stock|broth)\b", food.name) is not None
     meatless = re.search(_MEATLESS, food.name) is not None and food.group is not Group.MEAT
-    if method is not Method.PRESSURE or not (stock or meatless):
+    if method not in PROCESSED or not (stock or meatless):
         return False
     return affirmed(re.sub(PURPOSE, " ", clause), _MEAT_IN)
 
