@@ -160,6 +160,13 @@ def test_a_draw_before_it_was_said_to_be_opened_opened_it(
     assert drawn.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 
 
+def test_what_is_found_ready_today_is_ready_now(make: Callable[[str], Pantry]) -> None:
+    p = make("1 crock kimchi, lactic ferment, cellar")
+    ready_into(p, "2A", "3 quart jars, fridge", at=at(9))
+    (crock,) = mine(p)
+    assert max(turn.when.first for turn in crock.turns) <= p.clock.now.first
+
+
 @pytest.mark.parametrize("when", [at(8), at(8, 9)])
 def test_what_was_found_ready_and_filled_over_did_not_stand_ready_in_the_warm(
     make: Callable[[str], Pantry], when: At
