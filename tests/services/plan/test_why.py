@@ -125,3 +125,9 @@ def test_what_goes_before_all_are_away_says_so(p: Pantry) -> None:
     trout = up(p, "6 packs trout, hot smoked, fridge, 8 oz each")
     set_table(p, 0, date(2026, 11, 27), date(2026, 12, 20))
     assert whys(p, trout)[0].startswith("Eat by Sat 5 Dec 2026, when nobody is at home; it is ")
+
+
+def test_what_stands_in_no_vessel_goes_by_its_name(p: Pantry) -> None:
+    eggs = up(p, "24 eggs, bought, fridge")
+    assert " of 24 eggs; " in why(p, eggs)
+    assert " eggs a week" in why(p, eggs)
