@@ -263,13 +263,20 @@ def _changed(p: Pantry, before: Mapping[str, Mapping[str, Judgement]]) -> str:
     told = []
     for id_, was in before.items():
         now, batch = _judged(p, id_), p.stock.batches[id_]
-        pairs = ((_told(one), _told(now[box])) for box, one in was.items() if box in now)
         told += [
             f" {batch.code} {clean(batch.food.name)}, which was made of it, is {new} by it, until "
             f"now {old}."
-            for old, new in dict.fromkeys(pair for pair in pairs if pair[0] != pair[1])
+            for old, new in otherwise(was, now)
         ]
     return "".join(told)
+
+
+def otherwise(
+    before: Mapping[str, Judgement], after: Mapping[str, Judgement]
+) -> Sequence[tuple[str, str]]:
+    """What some containers were judged, and are now, each pair once."""
+    pairs = ((_told(one), _told(after[box])) for box, one in before.items() if box in after)
+    return [*dict.fromkeys(pair for pair in pairs if pair[0] != pair[1])]
 
 
 def _milder(before: Mapping[str, Judgement], after: Mapping[str, Judgement]) -> str:
