@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
 
@@ -145,14 +145,15 @@ def test_only_a_reading_or_a_power_cut_has_such_words(p: Pantry) -> None:
         put_right.reading(p, off, "36F")
     with pytest.raises(BadInput, match="of a reading"):
         put_right.power_cut(p, warm, Hours(end="10:00"))
-    for do in (
+    wrong: list[Callable[[], object]] = [
         lambda: put_right.reading(p, warm),
         lambda: put_right.power_cut(p, off, Hours()),
         lambda: put_right.reading(p, "2A", "36F"),
         lambda: put_right.reading(p, warm, humidity=130),
         lambda: put_right.reading(p, warm, since="90 days"),
         lambda: put_right.reading(p, warm, at=At(DAY.replace(day=30))),
-    ):
+    ]
+    for do in wrong:
         with pytest.raises(BadInput):
             do()
     events = log.select(p.store.db, "")
