@@ -113,8 +113,8 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
         of_one_jar(dict(batch.process), batch.processed)
     )
     said = unchecked(batch.method, batch.process)
-    acid = acid_unsaid(batch) and NO_PROCESS not in said
-    return (*said, *((NO_ACID_SAID,) if acid else ()), *((LITRE,) if litre else ()))
+    acid = (NO_ACID_SAID,) if acid_unsaid(batch) else ()
+    return (*said, *acid, *((LITRE,) if litre else ()))
 
 
 def noted(batch: Batch) -> str:
