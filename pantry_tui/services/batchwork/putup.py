@@ -32,6 +32,7 @@ from pantry_tui.services.batchwork.made_from import (
     unlike_taken,
     worst,
 )
+from pantry_tui.services.batchwork.offered import instead_of_water
 from pantry_tui.services.batchwork.understood import from_flags as from_flags
 from pantry_tui.services.batchwork.understood import read as read
 from pantry_tui.services.batchwork.understood import read_at as read_at
@@ -43,7 +44,6 @@ from pantry_tui.services.stock.view import cautions, note_aside
 from pantry_tui.services.stock.where import cold_that_keeps, where_it_keeps
 
 BOTULISM = "Low-acid food needs a pressure canner: spores live through boiling water."
-FRESH = "Freeze it, or pressure-can it by a tested process."
 
 
 def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
@@ -67,7 +67,7 @@ def _judged(
     place = p.find_place(reading.place)
     food = _facts(p, reading)
     if low_acid_in_water(reading.method, food):
-        what = STOOD if _stood(p, reading) else FRESH
+        what = STOOD if _stood(p, reading) else instead_of_water(food)
         raise Refused(f"{begun(food.name)} may not be boiling-water canned. {BOTULISM} {what}")
     state = State.WORKING if reading.method in WORKING else State.SEALED
     descent = descent_of(p, reading, at)
