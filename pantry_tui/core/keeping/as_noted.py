@@ -25,7 +25,7 @@ from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.prepared import PREPARED
 from pantry_tui.core.safety.sisters import CULL, lies_loose
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import Method, State, Verdict
+from pantry_tui.core.words import Group, Method, State, Verdict
 
 #: What is said of it, and what a person does.
 _SAYS = {
@@ -41,6 +41,7 @@ _SAYS = {
     ),
     Now.HURT: "whole, dry crops alone have figures. Take out what is hurt or wet, and use it first",
     Now.WET: "what is wet has no published figure. Cook it, or put it right: `correct {} --note`",
+    Now.FINER: "judged as that, too. If it is, `repack {}` into a batch of what it is now",
     Now.OPENED: (
         "by its record it is shut. Book it with `open {}` on the day it was opened, and put the "
         "note right. Until then nobody knows how long it has been open"
@@ -71,6 +72,8 @@ _BOOKED = {
 }
 #: Beaten eggs, whites and yolks have one figure.
 _RAW_EGG = "egg whites"
+#: What meat, ham and cheese are once they are cut so.
+_MINCED, _SLICED, _GRATED = "ground meat", "lunch meats", "shredded cheese"
 #: Nobody knows since when, whatever the figures are.
 _SINCE_WHEN = frozenset({Now.OPENED, Now.THAWED})
 
@@ -183,6 +186,8 @@ def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Bat
             classes = batch.food.classes - {"whole-egg"}
             food = replace(batch.food, name=_RAW_EGG, classes=classes)
             yield replace(batch, food=food), container
+        case Now.FINER:
+            yield from _finer(batch, container, told.how)
         case Now.CUT:
             record = dict(batch.process)
             record[PREPARED] = f"{record.get(PREPARED, '')} {told.how}".strip()
@@ -195,6 +200,22 @@ def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Bat
                 yield batch, _from_the_first(container, state)
         case _:
             yield batch, container
+
+
+def _finer(batch: Batch, container: Container, how: str) -> Iterator[tuple[Batch, Container]]:
+    """Minced, stuffed and sliced meat as what is sold so, and cut cheese as an opened one, too."""
+    food = batch.food
+    if food.group is Group.DAIRY:
+        if how == "grated":
+            yield replace(batch, food=replace(food, name=_GRATED)), container
+        if container.state is State.SEALED and container.vessel is Vessel.CLOSED:
+            yield batch, _from_the_first(container, State.OPEN)
+    elif how == "sliced":
+        classes = food.classes - {"cured-meat", "whole-cut"}
+        yield replace(batch, food=replace(food, name=_SLICED, classes=classes)), container
+    elif food.group is Group.MEAT and (how != "cubed" or batch.method is not Method.FROZEN):
+        classes = food.classes - {"whole-cut"} | {"ground-meat"}
+        yield replace(batch, food=replace(food, name=_MINCED, classes=classes)), container
 
 
 def _from_the_first(container: Container, state: State) -> Container:

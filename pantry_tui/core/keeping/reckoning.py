@@ -129,6 +129,9 @@ class Reckoning:
                 day = min(day, self.spans[0].day)
             into = frozen if state is State.OPEN and span.frozen else found
             into[state] = min(into.get(state, day), day)
+        if self.spans and self.spans[0].opened:
+            # What came open keeps no longer than it would have shut.
+            found.setdefault(State.SEALED, self.batch.made or self.spans[0].day)
         return frozen | found
 
     # -- safety ---------------------------------------------------------------------------------

@@ -95,7 +95,8 @@ LITTLE_LOST = (
 )
 #: What a process is made of. A timer that was misread is why a record was put right.
 SUBJECT = any_of(
-    r"pressure|psi|kpa|gauges?|dials?|canners?|steam|burner|stove|flame|propane|gas|power|"
+    r"pressure|psi|kpa|gauges?|dials?|canners?|steam|burner|stove|flame|propane|gas(?! bubbl)|"
+    r"power|"
     r"timer(?! misread)|timing|clock|the run|regulator|rocker|jiggler|petcock|"
     r"(?:process\w*|full|canning|real|run|whole) time|the time (?!to|of|i|we|for)|process(?:ing)?|"
     r"water level|boil(?:ing)? water|rolling boil|the boil"

@@ -611,6 +611,34 @@ def test_the_freezer_holds_the_days_in_oil_back_and_gives_none_anew(p: Pantry) -
     assert dried.discard_after == thawed
 
 
+def test_what_was_made_of_leftovers_is_as_old_as_they_are_once_it_is_thawed(p: Pantry) -> None:
+    code = up(p, "1 box roast chicken, cooked meal, fridge, 2 lb")
+    ends = rows(p, code)[0].discard_after
+    wait(p, 2)
+    soup = repack.repack(p, code, "1 box chicken soup, cooked meal, fridge").code
+    frozen = repack.repack(p, soup, "1 box, chest").code
+    at_once = up(p, "1 box roast chicken, cooked meal, fridge, 2 lb")
+    assert rows(p, at_once)[0].discard_after != ends
+    wait(p, 30)
+    act.thaw(p, frozen)
+    (row,) = rows(p, frozen)
+    assert ends is not None
+    assert row.discard_after is not None
+    # A day in which it thaws, and the one that was left.
+    assert (row.discard_after - p.today).days <= 2
+
+
+def test_another_dish_out_of_leftovers_that_is_frozen_at_once_gains_nothing(p: Pantry) -> None:
+    code = up(p, "1 box roast chicken, cooked meal, fridge, 2 lb")
+    wait(p, 2)
+    frozen = repack.repack(p, code, "1 box chicken soup, frozen, chest").code
+    wait(p, 30)
+    act.thaw(p, frozen)
+    (row,) = rows(p, frozen)
+    assert row.discard_after is not None
+    assert (row.discard_after - p.today).days <= 2
+
+
 def test_jars_whose_process_is_in_doubt_keep_the_days_of_what_is_in_them(p: Pantry) -> None:
     fish = up(p, "4 lb salmon, frozen, chest")
     wait(p, 3)
