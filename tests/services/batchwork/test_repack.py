@@ -37,6 +37,23 @@ def wait(p: Pantry, days: int) -> None:
     p.today += timedelta(days=days)
 
 
+def test_what_happened_before_it_was_repacked_is_booked_as_the_refusal_says(p: Pantry) -> None:
+    jar = up(p, "1 jar honey, bought in, larder, 9 days ago")
+    new = repack.repack(p, jar, "1 tub, larder").code
+    before = At(day=p.today - timedelta(days=3))
+    for ref in (jar, f"{jar}/1"):
+        with pytest.raises(Refused, match=rf"it goes on as {new}\. To book what happened") as told:
+            act.open_(p, ref, at=before)
+    event = str(told.value).partition("`undo ")[2].partition("`")[0]
+    undo.undo(p, event)
+    act.open_(p, jar, at=before)
+    again = repack.repack(p, jar, "1 tub, larder").code
+    act.use(p, again, "all")
+    with pytest.raises(Refused) as gone:
+        act.use(p, again)
+    assert "goes on" not in str(gone.value), "what was eaten went into nothing"
+
+
 def test_a_crock_that_is_ready_goes_into_jars_and_one_undo_takes_it_back(p: Pantry) -> None:
     crock = up(p, "1 20 l crock sauerkraut, lactic ferment, larder, salt=2.25%")
     made = p.today
