@@ -76,7 +76,7 @@ class PutUpScreen(Recalls):
         super().__init__()
         self._idle = ""  # what stands below an empty line; empty: how to write one
         self._asked_altitude = False  # once a sitting
-        self._noted = ""  # what was answered on the way, and is said with the batch
+        self._answered = ""  # on the way, and is said with the batch
         self._last = ""  # the line that was booked last
         self._left = False  # for another room, with what was typed
         self._noted = False  # and it was said that it came back
@@ -290,13 +290,13 @@ class PutUpScreen(Recalls):
 
             high = read_high(typed, metric=self.host.units.metric)
             household.change(self.host.pantry, high)
-            self._noted = f"Noted: {household.say_altitude(high)}. "
+            self._answered = f"Noted: {household.say_altitude(high)}. "
 
     def _put_up(self, line: str) -> Done:
         made = putup.put_up(self.host.pantry, self.read(line))
         self._idle, self._last = booked_text(made), line
         self.remember(line, made)
-        noted, self._noted = self._noted, ""
+        noted, self._answered = self._answered, ""
         return Done(f"{noted}Put up {made.code}: {said_of(made)}.")
 
     def action_undo(self) -> None:
