@@ -30,7 +30,7 @@ from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
 from pantry_tui.reference.compose import Composer
 from pantry_tui.services.batchwork.line_as_is import frozen_as_bought, pickled_in_glass, several_of
-from pantry_tui.services.batchwork.line_aside import take_ingredients, take_state
+from pantry_tui.services.batchwork.line_aside import opened_wrongly, take_ingredients, take_state
 from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
 from pantry_tui.services.batchwork.line_method import settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
@@ -300,7 +300,12 @@ def _reading(
     group, acidity = pairs.pop("group", ""), pairs.pop("acidity", "")
     if not group and food.facts is not None and not food.facts.known:
         group, acidity = food.facts.group.value, food.facts.acidity.value
-    made = None if day.unknown else day.day or kitchen.today
+    unsaid = day.unknown or (day.opened is not None and not day.said)
+    made = None if unsaid else day.day or kitchen.today
+    if day.opened is not None:
+        pairs.pop("state", None)  # it came shut, and was opened on that day
+        if day.ask is None and (wrong := opened_wrongly(day.opened, made, method, held.vessel)):
+            ask("made", day.opened.isoformat(), (), wrong)
     return PutUpReading(
         food=food.name if food.ask is None or food.facts is not None else "",
         method=method,
@@ -316,4 +321,5 @@ def _reading(
         unread=tuple(unread),
         problems=tuple(problems),
         asks=tuple(asks),
+        opened=day.opened,
     )
