@@ -85,9 +85,13 @@ def moist(batch: Batch) -> bool:
 
 def held_back(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     """Whether the days that a part had left are all that it has once it is thawed: being opened
-    starts a clock that freezing stops and does not take back."""
-    held = of.method in _FROM_MAKING or (batch.food == of.food and State.OPEN in begun)
-    return batch.method is Method.FROZEN and held
+    starts a clock that freezing stops and does not take back, and what was made of leftovers that
+    no process ended is as old as they were."""
+    if batch.method is not Method.FROZEN:
+        return False
+    if of.method in _FROM_MAKING:
+        return True
+    return State.OPEN in begun if batch.food == of.food else not begins_with(Method.MEAL, of)
 
 
 def as_it_was(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:

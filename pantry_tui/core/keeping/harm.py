@@ -152,7 +152,8 @@ def kept_as(batch: Batch) -> Method:
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
-    if is_shop_tin(batch) and not _is_never_wet(food):
+    if is_shop_tin(batch) and not (_is_never_wet(food) or food.group is Group.DAIRY):
+        # Nobody cans milk at home, so that no figure for canned food speaks of it.
         return Method.BOILING_WATER if food.is_acid else Method.PRESSURE
     if stands_opened(batch):
         return Method.BOUGHT

@@ -149,6 +149,26 @@ def test_a_lid_says_that_no_process_is_recorded_where_it_is_so(p: Pantry) -> Non
 
 
 @pytest.mark.parametrize(
+    ("line", "doing"),
+    [
+        ("1 crock sauerkraut, lactic ferment, larder, yesterday", "lactic ferment, fermenting"),
+        ("1 bottle sloe gin, alcohol infusion, larder, yesterday", "alcohol infusion, infusing"),
+        ("1 demijohn apple cider, alcohol ferment, larder", "alcohol ferment, fermenting"),
+    ],
+)
+def test_a_lid_of_what_is_at_work_says_so_and_promises_no_figure(
+    p: Pantry, line: str, doing: str
+) -> None:
+    code = putup.put_up(p, putup.read(p, line)).code
+    one = labels.labels(p, [code])[0]
+    assert (one.method, one.best_by) == (doing, "")
+    cut = re.sub(r"<[^>]*>", " ", labels.html([one], Size(70, 50)))
+    assert doing in labels.label_text([one])
+    assert doing in " ".join(cut.split())
+    assert labels.labels(p, ["3A"])[0].method == "boiling-water canned"
+
+
+@pytest.mark.parametrize(
     "line",
     [
         "2 pint jars beef, pressure canned, larder",
@@ -204,6 +224,13 @@ def test_on_a_roll_each_label_is_a_page_of_its_size(p: Pantry) -> None:
     html = labels.html(labels.labels(p, ["2A"]), Size(63.5, 38.1), roll=True)
     assert "@page{size:63.5mm 38.1mm;margin:0}" in html
     assert "<h1>" not in html
+
+
+def test_what_is_open_and_in_doubt_is_not_told_to_stay_shut(p: Pantry) -> None:
+    code = putup.put_up(p, putup.read(p, "1 pack kidneys, bought in, fridge, open")).code
+    (told,) = labels.labels(p, [code])
+    assert told.caution.startswith(labels.OPEN_IN_DOUBT)
+    assert "do not open" not in told.caution
 
 
 def test_what_must_not_be_eaten_says_why_on_its_lid(p: Pantry) -> None:
