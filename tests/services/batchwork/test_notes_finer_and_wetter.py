@@ -117,7 +117,7 @@ AS_IT_IS = {
 
 @pytest.mark.parametrize("line", WET)
 def test_what_is_wet_has_no_figure(chilled: Pantry, line: str) -> None:
-    assert tried(chilled, line).verdict is Verdict.SOUND
+    assert tried(chilled, line).verdict in (Verdict.SOUND, Verdict.EAT_SOON)
     found = tried_each(chilled, line, WET[line])
     assert quoted(found) == set(found)
     assert {one.verdict for one in found.values()} <= {Verdict.UNKNOWN, Verdict.DISCARD}
