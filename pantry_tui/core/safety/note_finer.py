@@ -64,6 +64,12 @@ _SLICED = (
     r"shop)|diced|cubed|chopped|in (?:\w+ )?(?:slices|cubes|pieces)|slices)\b"
 )
 _GRATED = r"\b(?:grated|shredded|crumbled|in crumbs)\b"
+#: A taste of it, or another thing beside it.
+_SAMPLE = (
+    r"\b(?:sliced|shaved|carved|cut|diced|chopped|grated|shredded) (?:1|an?|some|few|another|off|"
+    r"back)\b|"
+    r"\b(?:onions?|garlic|herbs?|apples?|sacking|paper|cloth)\b"
+)
 _TO_COME = r"\b(?:well|thinly when|easily|nicely|beautifully|noodles?|pasta)\b"
 
 
@@ -73,7 +79,7 @@ def finer(food: FoodFacts, done: str) -> str:
     if food.group in (Group.MEAT, Group.FISH):
         raw = not food.classes & {"ground-meat", "raw-stuffed", "jerky"}
         if food.name in _COLD_CUTS:
-            cut = affirmed(done, _SLICED) and not re.search(_TO_COME, done)
+            cut = affirmed(done, _SLICED) and not re.search(rf"{_TO_COME}|{_SAMPLE}", done)
             return "sliced" if cut else ""
         if raw and affirmed(done, _STUFFED):
             return "stuffed"
@@ -83,6 +89,8 @@ def finer(food: FoodFacts, done: str) -> str:
         cubed = re.search(rf"{_SO}(?:{_CUBED}){_ENDS}", done)
         return "cubed" if raw and cubed and affirmed(done, _CUBED) else ""
     if food.group is Group.DAIRY and re.search(_CHEESE, food.name):
+        if re.search(_SAMPLE, done):
+            return ""
         told = re.sub(_TO_COME, " never ", done)
         if affirmed(told, _GRATED):
             return "grated"

@@ -139,8 +139,8 @@ SOURED = r"\b(?:smell\w*|smelt)(?: \w+){0,3} sour\b|\bsour smell"
 _GAS = (
     r"\b(?:hiss\w*|(?:tiny |small |fine |gas |little )*bubbl\w*|foam(?:s|y|ing)|froth\w*|"
     r"effervesc\w*|pressure (?:under the lid|in the jars?|when (?:i )?open\w*)|gassy|carbonat\w*|"
-    r"(?:has |had |gone |is |was )?sparkling(?! (?:jars?|clean|"
-    r"water|wine|glass|clear))|gas (?:under|inside|came|escap\w*|build\w*|built|push\w*|in (?:the |"
+    r"(?:gone|went|turned) sparkling|sparkling (?:when|on) open\w*|gas (?:under|inside|came|"
+    r"escap\w*|build\w*|built|push\w*|in (?:the |"
     r"it|them|each|1 |a )?(?:jars?|lids?|$)?))(?: |$|\b)"
 )
 #: Steam hisses, what boils bubbles and foams, and air bubbles are let out with a knife.

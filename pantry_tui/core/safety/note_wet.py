@@ -72,6 +72,8 @@ _SOFT = (
     rf"^{_KIND}(?:over ?night (?:oats?|muesli)|bircher(?: muesli)?|"
     r"(?:nut|walnut|almond|cashew|hazelnut|oat|rice|soy) ?milk)$"
 )
+#: What fruit is dipped in before it is dried.
+_DIPPED = r"\b(?:lemon|lime|citrus|pineapple|orange|ascorbic|citric)\b"
 #: What dough is like that is made of it some day.
 _WANTS = r"\b(?:dough|batter|starter)s? (?:needs?|wants?|likes?|takes?|should|must|may|can|will)\b"
 #: Dry, though no table of dry food has it.
@@ -89,7 +91,7 @@ def made_wet(food: FoodFacts, clause: str, done: str, *, dry: bool, sample: str)
     wants = re.search(_WANTS, clause) is not None
     if dry and affirmed(done, rf"{_BATTER}|{_SOFT}") and not wants:
         return True
-    if dried_since:
+    if dried_since or (not dry and re.search(_DIPPED, done)):
         return False
     return affirmed(done, _MIXED) and not re.search(_ROASTED, re.sub(food.name, " ", done))
 

@@ -79,7 +79,8 @@ DRY = {
     MILK_POWDER: ("for custard", "mix with water", "add water to use", "makes 4 litres"),
     MIX: ("add milk and eggs", "just add water"),
     RICE: ("cook in twice the water",),
-    APPLES: ("soaked in lemon juice", "dipped in water and lemon", "soaked in rum"),
+    APPLES: ("lemon juice added", "soaked in lemon juice", "dipped in water and lemon",
+        "soaked in rum"),
 }  # fmt: skip
 #: What is as strict as another record of it.
 FINER = {
@@ -110,8 +111,10 @@ AS_IT_IS = {
     FROZEN_ROAST: ("diced", "for mince"),
     CHOPS: ("for stuffing", "to be stuffed", "not stuffed"),
     CHICKEN: ("for stuffing", "not stuffed", "unstuffed", "stuff before roasting"),
-    HAM: ("to be sliced", "for slicing", "whole", "not sliced", "spiral noodles with it"),
-    CHEDDAR: ("for grating", "to be grated", "grate over pasta", "not grated", "slices well"),
+    HAM: ("to be sliced", "for slicing", "whole", "not sliced", "spiral noodles with it",
+        "sliced one, pink"),
+    CHEDDAR: ("for grating", "to be grated", "grate over pasta", "not grated", "slices well",
+        "sliced one"),
 }  # fmt: skip
 
 

@@ -92,7 +92,7 @@ FINE = {
         "gas mark 4", "on gas", "tapped out the bubbles", "bubbles poked out with a knife",
     ),
     PEACHES: ("removed air bubbles", "a few air bubbles", "syrup was bubbling"),
-    JAM: ("bubbling hot into the jars", "a few air bubbles", "foam skimmed"),
+    JAM: ("sparkling", "bubbling hot into the jars", "a few air bubbles", "foam skimmed"),
     PICKLES: ("brine poured bubbling", "a few air bubbles"),
     KRAUT: ("bubbling", "fizzy", "gas bubbles", "lots of bubbles", "foaming nicely", "bubbly"),
     KIMCHI: ("bubbling", "fizzy", "gas bubbles"),
