@@ -129,9 +129,11 @@ def is_tin(batch: Batch) -> bool:
 
 
 def is_shop_tin(batch: Batch) -> bool:
-    """Whether it is a tin that was shut by a maker: one into which a household put what is dry is
-    a box."""
-    return is_tin(batch) and not _packed_at_home(batch)
+    """Whether it is a tin that was shut by a maker, or was taken out of one: one into which a
+    household put what is dry is a box."""
+    out_of = batch.carried and re.search(_TIN, batch.filled.casefold()) is not None
+    tin = is_tin(batch) or (out_of and not is_vacuum_packed(batch))
+    return tin and not _packed_at_home(batch)
 
 
 def _is_never_wet(food: FoodFacts) -> bool:
