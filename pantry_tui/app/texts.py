@@ -256,6 +256,7 @@ def reading_text(
         f"place          {clip(reading.place, 200) or 'not said'}",
         f"made           {day(reading.made) if reading.made else 'unknown'}",
     ]
+    lines += [f"opened         {day(reading.opened)}"] if reading.opened else []
     lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
     lines += [f"printed        {day(reading.printed)}"] if reading.printed else []
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
@@ -283,6 +284,7 @@ def said_of(made: PutUp) -> str:
     kept = "" if not method or method in read.food else f", {method}"
     one = so_many(read) == "1"
     state = "".join(f", {value}" for key, value in read.process if key == "state")
+    state += ", open" if read.opened else ""
     return clean(f"{so_many(read)} {singular(read.food) if one else read.food}{kept}{state}")
 
 

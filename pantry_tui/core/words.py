@@ -95,6 +95,23 @@ class Method(StrEnum):
         )
 
 
+_AT_WORK = {
+    Method.LACTIC: "fermenting",
+    Method.PASTE: "fermenting",
+    Method.VINEGAR_FERMENT: "fermenting",
+    Method.ALCOHOL_FERMENT: "fermenting",
+    Method.SALTED: "curing",
+    Method.INFUSION: "infusing",
+    Method.FLAVOURED_VINEGAR: "infusing",
+    Method.DRIED: "drying",
+}
+
+
+def at_work(method: Method) -> str:
+    """What a container in progress is doing, in the word of its method: "fermenting"."""
+    return _AT_WORK.get(method, State.IN_PROGRESS.value)
+
+
 class Group(StrEnum):
     """Food groups."""
 

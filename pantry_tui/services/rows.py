@@ -214,6 +214,7 @@ class PutUpReading:
     asks: tuple[Ask, ...] = ()  # the same for scripts, where there is a choice to make
     contents: Amount | None = None  # what each container holds, pieces without a unit
     sources: tuple[Source, ...] = ()  # what it is made from
+    opened: date | None = None  # on which it was opened, before it came into the store
 
 
 @dataclass(frozen=True, slots=True)

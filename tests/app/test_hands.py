@@ -383,7 +383,7 @@ async def test_the_first_questions_keep_the_altitude_that_is_known(tmp_path: Pat
             assert "4,500 ft" in said(pilot)
 
 
-async def test_the_first_question_asks_whether_a_bare_number_is_feet_or_metres(
+async def test_a_bare_number_is_in_the_units_that_were_chosen_and_they_are_said(
     tmp_path: Path,
 ) -> None:
     create(tmp_path / "high.db")
@@ -391,9 +391,36 @@ async def test_the_first_question_asks_whether_a_bare_number_is_feet_or_metres(
         async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
             await pilot.pause()
             await pilot.press("1", *"1200", "enter")
-            assert "Write 1200 ft or 1200 m." in screen_text(pilot)
-            await pilot.press(*" m", "enter", "enter")
+            await pilot.press("enter")
+            assert pantry.altitude_ft == 1200
+            assert "1,200 ft" in said(pilot)
+    create(tmp_path / "metres.db")
+    with open_pantry(tmp_path / "metres.db", TODAY) as pantry:
+        async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
+            await pilot.press("2")
+            assert "in metres?" in screen_text(pilot)
+            await pilot.press(*"1200", "enter", "enter")
             assert pantry.altitude_ft == 3937
+            assert "1,200 m" in said(pilot)
+
+
+async def test_an_altitude_that_is_asked_for_on_the_way_is_said_with_the_batch(
+    tmp_path: Path,
+) -> None:
+    create(tmp_path / "low.db")
+    with open_pantry(tmp_path / "low.db", TODAY) as pantry:
+        places.add(pantry, "larder", "pantry")
+        async with PantryApp(pantry).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
+            await pilot.press("escape", "p")
+            line = "2 pint jars peaches, boiling-water canned, 25 minutes, larder"
+            pilot.app.screen.query_one(Input).value = line
+            await pilot.press("enter")
+            assert "in feet?" in screen_text(pilot)
+            await pilot.press(*"1200", "enter")
+            assert "Noted: 1,200 ft. Put up 2A" in said(pilot)
+            assert pantry.altitude_ft == 1200
 
 
 async def test_leaving_the_first_questions_changes_nothing(tmp_path: Path) -> None:

@@ -69,9 +69,11 @@ async def test_altitude_people_and_units_are_changed_any_time(p: Pantry) -> None
         await pilot.press("enter")
         assert "altitude" in shown(pilot)
         assert pilot.app.screen.query_one(Input).value == "50000 ft", "nothing is lost"
+        assert "in feet?" in shown(pilot)
         pilot.app.screen.query_one(Input).value = "600"
         await pilot.press("enter")
-        assert "Feet or metres? Write 600 ft or 600 m." in shown(pilot)
+        assert "600 ft" in said(pilot)
+        await pilot.press("comma", "1")
         pilot.app.screen.query_one(Input).value = "600 m"
         await pilot.press("enter")
         await pilot.press("comma", "2", "6", "enter")

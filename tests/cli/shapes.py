@@ -150,6 +150,7 @@ READ_AS = {
     "contents": Maybe(str),
     "place": str,
     "made": Maybe(Day),
+    "opened": Maybe(Day),
     "process": Each(str),
     "note": str,
     "unread": [str],

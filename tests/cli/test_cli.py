@@ -58,6 +58,23 @@ def test_a_jar_from_put_up_to_eaten(run: Run) -> None:
     assert answer(run, "due")[0]["count"] == 4
 
 
+def test_the_due_list_has_what_ends_within_days_and_what_needs_care_under_heads_of_their_own(
+    run: Run,
+) -> None:
+    for line in (
+        "1 crock sauerkraut, lactic ferment, shelf 2, yesterday",
+        "1 tub chicken soup, cooked meal, fridge, today",
+        "2 pint jars peaches, boiling-water canned, shelf 2, today",
+    ):
+        put_up(run, line)
+    out = run("due")[1]
+    heads = [line for line in out.splitlines() if line.split(":")[-1].strip().isdigit()]
+    assert heads == ["Eat soon: 1", "Needs care: 1", "Later: 2"]
+    under = out.split("Eat soon: 1\n")[1]
+    assert "chicken soup" in under.split("Needs care")[0]
+    assert "sauerkraut" in under.split("Needs care")[1].split("Later")[0]
+
+
 def test_flags_and_line_are_read_alike(run: Run) -> None:
     line = answer(run, "putup", "3 pint jars peaches, boiling-water canned, shelf 2", "--dry-run")
     flags = answer(

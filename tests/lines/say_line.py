@@ -14,6 +14,7 @@ def say_line(reading: PutUpReading) -> str:
     parts.append(f'method="{reading.method}"' if reading.method else "")
     parts.append(reading.place.replace("›", " "))
     parts.append(reading.made.isoformat() if reading.made else "date unknown")
+    parts.append(f"opened {reading.opened.isoformat()}" if reading.opened else "")
     pairs = list(reading.process)
     if reading.group and reading.acidity:
         pairs += [("group", reading.group), ("acidity", reading.acidity)]

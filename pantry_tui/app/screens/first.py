@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
-from pantry_tui.core.amounts import in_digits, read_altitude
+from pantry_tui.core.amounts import read_altitude
 from pantry_tui.core.plan.seats import read_people
 from pantry_tui.core.text import clean
-from pantry_tui.errors import BadInput
 from pantry_tui.services.household import said_of as household
 from pantry_tui.services.household import say_altitude
 from pantry_tui.services.inunits import Units
 
 UNITS = ("US: pounds, pints, °F", "metric: kilograms, litres, °C")
+WHY_HIGH = "Canning times depend on it."
 NEXT = (
     "Now your places: S, then a, and type: shelf 1, pantry, 60F. Then p, and type what you put up: "
     "7 pint jars runner beans, pressure canned, shelf 1."
@@ -49,7 +49,7 @@ class _Questions:
     def ask_altitude(self) -> None:
         """What `init` was told stands in the field already; an empty one leaves it unknown, never
         sea level."""
-        title = "How high do you live? Canning times depend on it."
+        title = f"How high do you live, in {'metres' if self._metric else 'feet'}? {WHY_HIGH}"
         example = "300 m" if self._metric else "900 ft"
         question = TypeLine(title, example, self._known, accept=self._high, empty=True)
 
@@ -88,11 +88,9 @@ class _Questions:
 
 
 def read_high(typed: str, *, metric: bool) -> int:
-    """An altitude in feet as it is typed into a field: a bare number is metres in a metric kitchen,
-    and asked about in any other. Raises BadInput, also where no place lies that high."""
-    bare = in_digits(typed.strip())
-    if bare.removeprefix("-").isdecimal() and int(bare) != 0 and not metric:
-        raise BadInput(f"Feet or metres? Write {bare} ft or {bare} m.")
+    """An altitude in feet as it is typed into a field: a bare number is in the units that the
+    household chose, and what is kept says them. Raises BadInput, also where no place lies that
+    high."""
     altitude = read_altitude(typed, "C" if metric else "F")
     household(altitude)
     return altitude

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
-from pantry_tui.app.screens.first import UNITS, known_altitude, possible_people, read_high
+from pantry_tui.app.screens.first import UNITS, WHY_HIGH, known_altitude, possible_people, read_high
 from pantry_tui.core.safety.metric_jars import JARS_BY
 from pantry_tui.services import household
 from pantry_tui.services.rows import HouseholdFacts
@@ -65,8 +65,8 @@ class _Home:
 
     def _altitude(self, now: HouseholdFacts) -> None:
         known = known_altitude(now.altitude_ft, self.host.units)
-        title = "How high do you live? Canning times depend on it."
         metric = self.host.units.metric
+        title = f"How high do you live, in {'metres' if metric else 'feet'}? {WHY_HIGH}"
 
         def possible(typed: str) -> None:
             if typed != known:

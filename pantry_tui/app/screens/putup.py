@@ -33,7 +33,7 @@ from pantry_tui.services.rows import Ask, Done
 from pantry_tui.services.stock import places
 
 EXAMPLE = "7 pint jars runner beans, pressure canned, {}, yesterday"
-ALTITUDE = "How high do you live? Canning times depend on it. Empty: nobody knows."
+ALTITUDE = "How high do you live, in {}? Canning times depend on it. Empty: nobody knows."
 #: The same as a metric household types it.
 METRIC_EXAMPLE = "7 500 ml jars runner beans, pressure canned, {}, yesterday"
 HOW = (
@@ -76,6 +76,7 @@ class PutUpScreen(Recalls):
         super().__init__()
         self._idle = ""  # what stands below an empty line; empty: how to write one
         self._asked_altitude = False  # once a sitting
+        self._answered = ""  # on the way, and is said with the batch
         self._last = ""  # the line that was booked last
         self._left = False  # for another room, with what was typed
         self._noted = False  # and it was said that it came back
@@ -209,7 +210,8 @@ class PutUpScreen(Recalls):
             self._stand_in(line.strip()[:-1].strip())
         elif self._needs_altitude(line):
             self._asked_altitude = True
-            question = TypeLine(ALTITUDE, "900 ft or 300 m", empty=True, accept=self._high)
+            title = ALTITUDE.format("metres" if self.host.units.metric else "feet")
+            question = TypeLine(title, "900 ft or 300 m", empty=True, accept=self._high)
             self.host.push_screen(question, lambda _: self._book(line))
         elif line.strip():
             self._book(line)
@@ -288,12 +290,14 @@ class PutUpScreen(Recalls):
 
             high = read_high(typed, metric=self.host.units.metric)
             household.change(self.host.pantry, high)
+            self._answered = f"Noted: {household.say_altitude(high)}. "
 
     def _put_up(self, line: str) -> Done:
         made = putup.put_up(self.host.pantry, self.read(line))
         self._idle, self._last = booked_text(made), line
         self.remember(line, made)
-        return Done(f"Put up {made.code}: {said_of(made)}.")
+        noted, self._answered = self._answered, ""
+        return Done(f"{noted}Put up {made.code}: {said_of(made)}.")
 
     def action_undo(self) -> None:
         """Take back the last thing done; the line of a put-up comes back to be mended."""

@@ -27,6 +27,7 @@ def reading(read: PutUpReading) -> list[str]:
         f"place: {clean(read.place) or 'not said'}",
         f"made: {made}",
     ]
+    lines += [f"opened: {say(read.opened)}"] if read.opened else []
     lines += [f"holds: {read.contents}{' each' if read.count > 1 else ''}"] if read.contents else []
     lines += [f"{clean(key)}: {clean(value)}" for key, value in read.process if key != "amount"]
     lines += [f"from: {clean(say_sources(read.sources))}"] if read.sources else []

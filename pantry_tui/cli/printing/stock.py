@@ -51,11 +51,11 @@ def _under_heads(lines: Sequence[str], rows: Sequence[DueRow]) -> Iterator[str]:
     """Each part of the list under its head, with how many containers are in it."""
     count = Counter[str]()
     for row in rows:
-        count[row.head] += row.count
+        count[row.part] += row.count
     shown = ""
     for line, row in zip(lines, rows, strict=True):
-        if row.head != shown:
-            shown = row.head
+        if row.part != shown:
+            shown = row.part
             yield f"{begun(_OVER.get(shown, shown))}: {count[shown]}"
         yield line
 

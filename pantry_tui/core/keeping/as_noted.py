@@ -9,6 +9,7 @@ record, takes that away again.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from datetime import date
 
 from pantry_tui.core.canned import WORKING
 from pantry_tui.core.dataclass import replace
@@ -18,7 +19,7 @@ from pantry_tui.core.keeping.harm import can_hurt, is_dry
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
-from pantry_tui.core.safety.note_days import days_of
+from pantry_tui.core.safety.note_days import Of, days_of
 from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, happened, states
 from pantry_tui.core.safety.notes import clauses
@@ -108,16 +109,21 @@ def as_noted(
 
 
 def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
-    """Where its last day is counted from a day that the note has earlier, nobody knows which."""
+    """Where its last day is counted from a day that the note has earlier, nobody knows which. A
+    last day that its note has counts as the date on a pack does, and is in doubt where it was over
+    when it was written."""
     if own.discard_after is None or not container.turns:
         return own
     when = container.turns[0].when
     noted = when.day_of(batch.noted) if batch.noted else batch.booked
     opened = [turn.when.day for turn in container.turns if turn.state is State.OPEN]
-    for typed, day, of_opening in days_of(batch.method, batch.note, noted) if noted else ():
-        began = min(opened, default=None) if of_opening else batch.made
+    for typed, day, of in days_of(batch.method, batch.note, noted) if noted else ():
+        if of is Of.LAST:
+            own = _until(batch, own, typed, day, over=noted is not None and day < noted)
+            continue
+        began = min(opened, default=None) if of is Of.OPENED else batch.made
         if began is not None and day < began:
-            has = "has it opened on" if of_opening else "says"
+            has = "has it opened on" if of is Of.OPENED else "says"
             says = (
                 f"that is {say(day)}, and its record {has} {say(began)}. Put right whichever is "
                 "wrong, `correct {}`. Until then nobody knows its last day"
@@ -125,6 +131,22 @@ def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
             why = f"Its note says {typed!r}: {_command(says, batch.code)}."
             return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
     return own
+
+
+def _until(batch: Batch, own: Assessment, typed: str, day: date, *, over: bool) -> Assessment:
+    if over:
+        says = (
+            f"that was over on {say(day)}. Discard what is past its date, or put the note right, "
+            "`correct {} --note`"
+        )
+        why = f"Its note says {typed!r}: {_command(says, batch.code)}."
+        return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
+    if own.discard_after is None or day >= own.discard_after:
+        return own
+    best = own.best_by if own.best_by is None or own.best_by <= day else day
+    why = f"{DISCARD} {say(day)}: its note says {typed!r}."
+    old = [one for one in own.reasons if not one.startswith((DISCARD, BEST))]
+    return replace(own, discard_after=day, best_by=best, reasons=(why, *old))
 
 
 def _happened(batch: Batch, own: Assessment) -> Assessment:
@@ -157,7 +179,7 @@ def told_beside(batch: Batch) -> bool:
     """Whether anything is said beside a batch of what its note says."""
     working = batch.method in WORKING and bool(happened(batch.note))
     days = days_of(batch.method, batch.note, batch.booked) if batch.booked else ()
-    older = batch.made is not None and any(one.day < batch.made for one in days)
+    older = any(one.of is Of.LAST or (batch.made and one.day < batch.made) for one in days)
     return working or older or bool(told_of(batch) or culled_of(batch))
 
 

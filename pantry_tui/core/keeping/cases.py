@@ -55,6 +55,10 @@ class Said:
     covered: bool
     wide: Life | None
 
+    def speaks_of(self, food: str) -> bool:
+        """Whether a limit is of that very food, and not of its kind."""
+        return any(food in rule.food.split(";") for rule in self.safety)
+
 
 class Told(NamedTuple):
     """A state in a span, and what is said of it."""

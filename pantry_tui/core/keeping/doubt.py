@@ -21,6 +21,7 @@ from pantry_tui.core.model import (
     Held,
     Place,
     Read,
+    Seen,
     When,
 )
 from pantry_tui.core.safety.acid import NOT_CHECKED as NO_ACID_SAID
@@ -113,8 +114,8 @@ def not_checked(batch: Batch, spans: Sequence[Span] = ()) -> tuple[str, ...]:
         of_one_jar(dict(batch.process), batch.processed)
     )
     said = unchecked(batch.method, batch.process)
-    acid = acid_unsaid(batch) and NO_PROCESS not in said
-    return (*said, *((NO_ACID_SAID,) if acid else ()), *((LITRE,) if litre else ()))
+    acid = (NO_ACID_SAID,) if acid_unsaid(batch) else ()
+    return (*said, *acid, *((LITRE,) if litre else ()))
 
 
 def noted(batch: Batch) -> str:
@@ -169,11 +170,17 @@ def unknown_origin(batch: Batch) -> str:
     return UNKNOWN_ACID if acid_unsaid(batch) else ""
 
 
-def unsealed(batch: Batch, container: Container) -> bool:
+def unsealed(batch: Batch, container: Container, asked: Sequence[str] = ()) -> bool:
     """Whether its lid never sealed (found within a day of making it), or the cold alone keeps it,
-    which saved it from a doubtful process."""
-    seen = any(seen.sign.casefold().startswith("unsealed within") for seen in container.signs)
-    return bool(batch.doubt) or (batch.method in LIDDED and seen)
+    which saved it from a doubtful process. `asked`: all that is doubted is of
+    which one a note speaks (core.keeping.asked)."""
+    seen = any(map(found_unsealed, container.signs))
+    return (bool(batch.doubt) and not asked) or (batch.method in LIDDED and seen)
+
+
+def found_unsealed(seen: Seen) -> bool:
+    """Whether its lid was found not to have held within a day of canning."""
+    return seen.sign.casefold().startswith("unsealed within")
 
 
 def rescued(batch: Batch, spans: Sequence[Span], book: Rulebook) -> tuple[Span, ...] | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 
 from pantry_tui.core import dates
+from pantry_tui.core.keeping.asked import only_asked
 from pantry_tui.core.keeping.doubt import rescued, unsealed
 from pantry_tui.core.keeping.exposure import Span, exposures
 from pantry_tui.core.keeping.outcome import after_cuts
@@ -36,14 +37,15 @@ def chain(
     """
     spans: Sequence[Span] = exposures(batch, container, places, now)
     lines = [_span(span, where) for span in _alike(spans)]
+    asked = only_asked(batch, spans)
     if batch.doubt:
         # No publication stands for its process, so none gives it a date but by the cold.
         lines += [f"Process: {why}" for why in batch.doubt]
-        saved = rescued(batch, spans, book)
+        saved = spans if asked else rescued(batch, spans, book)
         if saved is None:
             return lines
         spans = saved
-    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container, asked))
     reckoning.home = westmost(container, now)
     lines += [f"{one.said}" for one in after_cuts(reckoning, places, now)]
     over = reckoning.over(now.last)

@@ -3,6 +3,7 @@ comparing dates alone."""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import date, timedelta
 
 from pantry_tui.core.dataclass import dataclass
@@ -13,6 +14,8 @@ from pantry_tui.core.safety.outage import OutageRule
 from pantry_tui.core.words import SEVERITY, Verdict
 
 Source = Rule | OutageRule
+#: Verdicts with which food is eaten, and which are no milder than that it needs care.
+_EATEN = frozenset({Verdict.EAT_SOON, Verdict.PAST_BEST})
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,16 +140,25 @@ class Assessment:
     @property
     def soon_from(self) -> date | None:
         """The first day on which it is to be eaten before others, None without a date."""
-        dated = [self._soon(day) for day in (self.best_by, self.discard_after) if day is not None]
-        return min(dated, default=None)
+        return min((soon for soon, _ in self._dated()), default=None)
 
-    def _soon(self, day: date) -> date:
-        return day - timedelta(days=soon_window((day - self.began).days))
+    def _soon(self, day: date, least: int = 1) -> date:
+        return day - timedelta(days=max(least, soon_window((day - self.began).days)))
+
+    def _last_days(self, discard_after: date) -> date:
+        """From when on a last day of safety is near."""
+        return self._soon(discard_after, LAST_DAYS)
+
+    def _dated(self) -> Iterator[tuple[date, date]]:
+        """Its dates, each behind the day from which it is to be eaten first because of it."""
+        if self.best_by is not None:
+            yield self._soon(self.best_by), self.best_by
+        if self.discard_after is not None:
+            yield self._last_days(self.discard_after), self.discard_after
 
     def _turns(self) -> list[date]:
         """The last days of all verdicts, in order."""
-        dated = [day for day in (self.best_by, self.discard_after) if day is not None]
-        turns = {turn for day in dated for turn in (self._soon(day) - timedelta(days=1), day)}
+        turns = {turn for soon, day in self._dated() for turn in (soon - timedelta(days=1), day)}
         if self.over_from is not None:
             turns.add(self.over_from - timedelta(days=1))
         if self.fixed is not None and self.fixed.until is not None:
@@ -164,9 +176,13 @@ class Assessment:
 
     def _verdict(self, day: date) -> Verdict:
         found = self._by_date(day) if self.fixed is None else self.fixed.on(day)
-        if any(care.on(day) for care in self.care):
-            found = worse(found, Verdict.NEEDS_CARE)
-        return worse(found, self.floor)
+        found = worse(found, self.floor)
+        if self.floor is not Verdict.NEEDS_CARE and not any(care.on(day) for care in self.care):
+            return found
+        # What can hurt is looked at before anybody eats it, also where its days run out.
+        if not self.harmless and found in _EATEN:
+            return Verdict.NEEDS_CARE
+        return worse(found, Verdict.NEEDS_CARE)
 
     def _by_date(self, day: date) -> Verdict:
         best_by, discard_after = self.best_by, self.discard_after
@@ -178,13 +194,18 @@ class Assessment:
             return Verdict.UNKNOWN
         if self.in_progress:
             return Verdict.NEEDS_CARE
-        if discard_after is not None and day >= self._soon(discard_after):
+        if discard_after is not None and day >= self._last_days(discard_after):
             return Verdict.EAT_SOON
         if best_by is not None and day > best_by:
             return Verdict.PAST_BEST
         if best_by is not None and day >= self._soon(best_by):
             return Verdict.EAT_SOON
         return Verdict.SOUND
+
+
+#: How many days before its last day of safety food is eaten first at least, however short its life:
+#: a kitchen plans a few days ahead. A choice of this program, not a published figure.
+LAST_DAYS = 3
 
 
 def soon_window(life_days: int) -> int:

@@ -24,6 +24,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import wording
+from pantry_tui.core.keeping.asked import only_asked, while_asked
 from pantry_tui.core.keeping.doubt import (
     CUT_OFF,
     RESCUE_DAYS,
@@ -129,17 +130,19 @@ def _by_dates(
         rules = tuple(book.speaking(batch.food, batch.method, State.SEALED, Climate.ROOM))
         said = tuple(rule.wording for rule in rules)
         return replace(_settled(start, Fixed(Verdict.DISCARD), said, wording.PROCESS), rules=rules)
-    if batch.doubt:
+    asked = only_asked(batch, spans)
+    if batch.doubt and not asked:
         saved = rescued(batch, spans, book)
         if saved is None:
             return _doubtful(batch, start, now)
         spans = saved
-    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container))
+    reckoning = Reckoning(batch, spans, book, now, unsealed(batch, container, asked))
     reckoning.home = westmost(container, now)
     reckoning.warm += made_with(start.warm_used, spans)
     against = [Trouble(WRONG_CLOCK)] if of_wrong_clock(container, now) else []
     against += [Trouble(CUT_OFF)] if cut_off(batch, container) else []
-    return _weigh(reckoning, start, places, against, _may_harm(batch, container, spans, book))
+    hurts = [*map(Trouble, asked), *_may_harm(batch, container, spans, book)]
+    return while_asked(_weigh(reckoning, start, places, against, hurts), asked, batch, now)
 
 
 def _may_harm(
@@ -152,8 +155,7 @@ def _may_harm(
     if not origin and cut_off(batch, container) and cut_hurts(batch, spans):
         origin = CUT_OFF
     raw = unripe(batch, spans, container.turns[0].when.zone, book)
-    said = [Trouble(one) for one in (origin, noted(batch)) if one]
-    return [*said, *([raw] if raw is not None else [])]
+    return [*(Trouble(one) for one in (origin, noted(batch)) if one), *([raw] if raw else [])]
 
 
 def _settled(start: Assessment, fixed: Fixed, reasons: tuple[str, ...], why: str) -> Assessment:

@@ -10,6 +10,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.line.day_figures import Day as Day
 from pantry_tui.core.line.day_figures import alone, figures
 from pantry_tui.core.line.day_figures import readings as readings
+from pantry_tui.core.line.day_hours import ends, hour_after
 from pantry_tui.core.line.day_relative import relative, weekday
 from pantry_tui.core.line.day_words import (
     DAYS,
@@ -20,17 +21,19 @@ from pantry_tui.core.line.day_words import (
     MONTHS,
     MOVING,
     NOBODY_KNOWS,
-    PARTS_OF_DAY,
     SEASONS,
 )
 from pantry_tui.core.line.tokens import Kind, Line
 from pantry_tui.core.text import begun
 
-_HALVES = (("am",), ("pm",), ("a", ".", "m", "."), ("p", ".", "m", "."), ("a", ".", "m"))
 #: In front of a day on which something else was done than putting up.
 _LATER = frozenset({"opened", "thawed", "defrosted", "eaten", "moved", "finished", "ready", "done"})
+#: Of these the first day that they may mean is when it was opened: its days are counted from it.
+_OPENED = "opened"
 #: In front of "unknown" it is the day of which nobody knows anything: "bought unknown".
 _DONE_THEN = frozenset({"bought", "canned", "frozen", "dried", "pickled", "salted", "smoked"})
+#: Where nothing but the day of opening is said.
+_MADE_TOO = ": say also when it was made or bought, like bought 3 weeks ago, or made unknown."
 #: Of such a day.
 _NOT_MADE = (
     " is not the day it was made or bought: say that one, or unknown, in its place; then book this "
@@ -43,6 +46,7 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
     beans"). Raises nothing."""
     found = Day()
     later: tuple[str, tuple[str, ...], str] | None = None
+    opened: tuple[date, str] | None = None
     for i in range(len(line.tokens)):
         if not line.free[i] or i in food:
             continue
@@ -57,7 +61,7 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
                 stop = i
         if stop == start or any(n in food for n in range(start, stop)):
             continue
-        stop += _hour(line, stop) + line.says(stop, "onwards")
+        stop += hour_after(line, stop) + line.says(stop, "onwards")
         stop += _mark(line, stop)
         line.claim(start, stop)
         if day is None:
@@ -65,7 +69,10 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
         if start and line.word(start - 1) in _LATER:
             typed = " ".join(token.said for token in line.tokens[start - 1 : stop])
             line.claim(start - 1, start)
-            later = (typed, (), f"{begun(typed)}{_NOT_MADE}")
+            if line.tokens[start - 1].text == _OPENED and day.day is not None and not opened:
+                opened = (day.day, typed)
+            else:
+                later = (typed, (), f"{begun(typed)}{_NOT_MADE}")
             continue
         if found.said and _says_weekday(found, day):
             found = day if day.weekday is None else found
@@ -82,6 +89,10 @@ def take_day(line: Line, today: date, food: frozenset[int]) -> Day:
             found = day
             found.said = True
     found.ask = found.ask or later
+    if opened is not None:
+        found.opened = opened[0]
+        if not found.said:
+            found.ask = found.ask or (opened[1], (), f"{begun(opened[1])}{_MADE_TOO}")
     return found
 
 
@@ -138,30 +149,6 @@ def _lead(line: Line, i: int) -> int:
     return lead + (line.says(i + lead, "on") or line.says(i + lead, "in")) if lead else 0
 
 
-def _hour(line: Line, i: int) -> int:
-    """How many words say the evening of "sunday evening" or the hour of "today at 6 pm", where
-    nothing else begins with them: of what was made the day counts."""
-    at = i + line.says(i, "at")
-    end = at
-    if line.word(at) in PARTS_OF_DAY:
-        end = at + 1
-    elif line.number(at) is not None:
-        end = at + 1
-        minutes = line.at(end)  # a colon parts the line
-        if minutes is not None and minutes.joined and re.fullmatch(r"\d\d", minutes.said):
-            end += 1
-        half = next((n for n in _HALVES if line.says(end, *n)), ())
-        if not half and end == at + 1:
-            return 0
-        end += len(half)
-    return end - i if end > at and _ends(line, end - 1) else 0
-
-
-def _ends(line: Line, i: int) -> bool:
-    """Whether its part of the line ends there."""
-    return line.at(i + 1) is None or line.tokens[i + 1].part != line.tokens[i].part
-
-
 def _mark(line: Line, i: int) -> int:
     return 1 if line.word(i) == "?" else 0
 
@@ -194,7 +181,7 @@ def _dated(line: Line, i: int, stop: int, named: Day | None, today: date) -> tup
 
 def _unknown(line: Line, i: int, _today: date) -> tuple[int, Day | None]:
     behind_a_way = i > 0 and line.tokens[i - 1].text in _DONE_THEN
-    if line.word(i) == "unknown" and (alone(line, i) or (behind_a_way and _ends(line, i))):
+    if line.word(i) == "unknown" and (alone(line, i) or (behind_a_way and ends(line, i))):
         return i + 1, Day(unknown=True)
     for said in NOBODY_KNOWS:
         if line.says(i, *said):

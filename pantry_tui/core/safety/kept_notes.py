@@ -21,7 +21,7 @@ from pantry_tui.core.safety.kept_spoilage import as_sign, perishes_by_kind, spoi
 from pantry_tui.core.safety.kept_warm import EACH, FOR, degrees_of, minutes_of, warm
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
-from pantry_tui.core.safety.note_before import ASKS_WHICH
+from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_finer import finer
 from pantry_tui.core.safety.note_look import MOIST, says
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
@@ -98,9 +98,11 @@ def doubted_kept(
         against = (
             _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs)
         )
-        which = ASKS_WHICH if is_closed(method, size) and share(clause) else ""
-        quoted = whole(note) if which else typed
-        found += [f"Its note says {quoted!r}: {which}{told}" for told in islice(against, 1)]
+        some = is_closed(method, size) and share(clause) > 0
+        found += [
+            which(whole(note), told) if some else f"{QUOTES}{typed!r}: {told}"
+            for told in islice(against, 1)
+        ]
     if method not in LIDDED:
         found += _too_cool(method, record, every, doubted)
     return list(dict.fromkeys(found))

@@ -23,7 +23,7 @@ _WARM = "out of the cold, for over two hours in all as far as anybody knows"
 _SPELLS = (
     (
         r"\b(?:a|all|the whole|half the) (?:week|weekend|month|summer|autumn|fall|winter|spring|"
-        r"season|year)\b|\b(?:days|weeks|months|years)\b(?! old)|"
+        r"season|year)\b|\b(?:days|weeks|months|years)\b(?! (?:old|ago)\b)|"
         r"\bsince (?:(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|"
         r"(?:the |last )*(?:weekend|week))\b",
         3 * 24 * 60,
@@ -37,7 +37,15 @@ _SPELLS = (
     (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
 )
 EACH = {"m": 1, "h": 60, "d": 24 * 60, "w": 7 * 24 * 60}
-FOR = r"(?<![\d.])(\d+(?:\.\d+)?)\s*(h|m|d|w)(?:(?:rs?|ours?|ins?|inutes?|ays?|eeks?)\b|\b)"
+FOR = (
+    r"(?<![\d.])(\d+(?:\.\d+)?)\s*(h|m|d|w)(?:(?:rs?|ours?|ins?|inutes?|ays?|eeks?)\b|\b)"
+    r"(?! ago\b)"
+)
+#: It came out of the freezer on a day, and nobody says that it stood in the warm.
+_THAWS_SINCE = (
+    r"\b(?:thawed|defrosted|thawing|defrosting|(?:out of|from) the freezer) (?:since|on) "
+    r"(?:last )?(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|yesterday|\d|the )"
+)
 #: Butter may stand out a day or two (USDA FSIS, from memory); the stricter of them.
 _BUTTER_MIN = 24 * 60
 #: °F from which hot food is kept so (USDA FSIS).
@@ -52,6 +60,7 @@ def minutes_of(clause: str) -> int | None:
 
 
 def degrees_of(clause: str) -> list[float]:
+    """Every warmth that is named with its unit, in °F."""
     told = [f"{many} {unit}" for many, unit in re.findall(DEGREES, clause)]
     return [one for each in told for one in all_fahrenheit(each)]
 
@@ -59,6 +68,7 @@ def degrees_of(clause: str) -> list[float]:
 def warm(
     method: Method, food: FoodFacts, clause: str, perishes: Callable[[], bool]
 ) -> Iterator[str]:
+    """What a clause says of time in the warm; `perishes`: whether it must go after two hours."""
     if cold_words.without_cold(clause) and (method is Method.FROZEN or perishes()):
         yield "book it with `outage`, which says what to do. Until then it is not checked."
     elif cold_words.too_warm(clause, degrees_of(clause)) and (
@@ -82,6 +92,8 @@ def warm(
         yield f"{_WARM}: discard."
     if re.search(words.MADE_SO, clause):
         return
+    if re.search(_THAWS_SINCE, clause) and not re.search(words.WARM_PLACE, clause):
+        return  # how old it is then: note_days.py
     out = re.search(r"\bout of the (?:fridge|refrigerator|freezer|cold)\b", clause)
     if cold and not out and "not" not in clause.split():
         return

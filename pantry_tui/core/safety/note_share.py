@@ -38,7 +38,7 @@ _NO_MEASURE = (
     r"inch(?:es)?|cm|mm|[cf]|times?|side|end)\b)(?![.\d])"
 )
 _VESSEL = (
-    r"(?:lids?|jars?|pints?|quarts?|bottles?|bags?|packs?|packets?|tubs?|boxes|tins?|cans?|pouch(?:es)?|"
+    r"(?:lids?|jars?|pints?|quarts?|bottles?|bags?|packs?|packets?|tubs?|box(?:es)?|tins?|cans?|pouch(?:es)?|"
     r"cartons?|parcels?|seals?|caps?|tops?|ones?|others?)"
 )
 _VERB = (
@@ -73,9 +73,19 @@ _SOFT = (
 _SOFT_WELL = r"\b(?:when cooked|cooked|boiled|mashed|soil|sand|soften\w* (?:up )?in|skins?)\b"
 
 
+#: "2 of 8", "2 out of the 8": how many there were is no number of those that are meant.
+_OUT_OF = r"\b(\d{1,3}) ?(?:/|(?:out )?of) ?(?:the |my |our |these |those |all )?(\d{1,3})\b(?!/)"
+
+
+def _of_them(clause: str) -> str:
+    """("2 of 8 never sealed") -> "2 of them never sealed", and of 8 of 8 "all"."""
+    return re.sub(_OUT_OF, lambda x: f"{x[1]} of them" if int(x[1]) < int(x[2]) else "all", clause)
+
+
 def share(clause: str) -> int:
     """("1 lid popped up") -> 1, ("some are fizzing") -> 2. At least how many of several containers
     a clause speaks of; 0 where it speaks of all, or of no number."""
+    clause = _of_them(clause)
     if re.search(_OF_ALL, clause) or not (found := re.search(_JARS, clause)):
         return 0
     figure = re.search(r"\d+", re.sub(r"0\.5", " ", found[0]))
@@ -89,7 +99,7 @@ def how_many(note: str) -> int | None:
 
     if re.search(_NOBODY_SAYS, note.casefold()):
         return None
-    plain = "; ".join(clause for _, clause in clauses(note))
+    plain = _of_them("; ".join(clause for _, clause in clauses(note)))
     figures = (re.search(r"\d+", one[0]) for one in re.finditer(rf"\b{_FEW}{_NO_MEASURE}", plain))
     return sum(2 if one is None else int(one[0]) for one in figures)
 

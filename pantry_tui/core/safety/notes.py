@@ -18,7 +18,7 @@ from pantry_tui.core.safety import note_words as terms
 from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
-from pantry_tui.core.safety.note_before import ASKS_WHICH
+from pantry_tui.core.safety.note_before import which
 from pantry_tui.core.safety.note_foods import Named, another_food
 from pantry_tui.core.safety.note_mixture import (
     another_form,
@@ -39,8 +39,6 @@ from pantry_tui.core.words import Acidity, Group, Method
 
 #: Whose notes are read: what is safe by its process, its acid or its salt.
 READ = LIDDED | IN_VINEGAR | SALTED
-#: What is done when the jars that a note speaks of are named.
-_THEN = "Put the note right then; the others are looked at one by one"
 #: What a record with one detail more is doubted for, sentence by sentence.
 Doubted = Callable[[Mapping[str, str]], Sequence[str]]
 
@@ -111,7 +109,7 @@ def whole(note: str) -> str:
 def _not_checked(words: str, key: str, some: bool = False) -> str:
     """`some`: it is seen on some of the jars, and each may be one of them."""
     if some and key in (terms.SPOILT, "seal"):
-        return f"Its note says {words!r}: {ASKS_WHICH}not checked. {_THEN}."
+        return which(words, of_lids=key == "seal")
     if key == terms.SPOILT:
         return (
             f"Its note says {words!r}, which is a sign of spoilage: not checked. If that is not "

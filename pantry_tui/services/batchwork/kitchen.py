@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from pantry_tui.core.words import Method
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.words import Climate, Method
 from pantry_tui.reference.compose import composer
 from pantry_tui.reference.names import find_method
 from pantry_tui.services.batchwork.line import Kitchen
@@ -21,6 +22,11 @@ def kitchen(p: Pantry) -> Kitchen:
         known = tables.food_called(food)
         return known.usual if known is not None else ()
 
+    def offers(food: FoodFacts, method: Method, climate: Climate | None) -> bool:
+        from pantry_tui.services.batchwork import offered
+
+        return offered.offers(food, method, climate, p.book_of_rules)
+
     return Kitchen(
         p.today,
         p.place_paths(),
@@ -30,4 +36,5 @@ def kitchen(p: Pantry) -> Kitchen:
         p.units,
         says,
         usual,
+        offers,
     )

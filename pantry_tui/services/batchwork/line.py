@@ -8,17 +8,18 @@ never dropped; what two readings would judge differently is asked about.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
 
-from pantry_tui.core.canned import LIDDED, WORKING
+from pantry_tui.core.canned import LIDDED, PROCESSED, WORKING
 from pantry_tui.core.line.counts import take_held
 from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
 from pantry_tui.core.line.left_out import take_cooker, take_left_out
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
+from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.prepared import PREPARED, is_large
 from pantry_tui.core.safety.record import key_named
 from pantry_tui.core.safety.values import HINTS
@@ -29,7 +30,7 @@ from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
 from pantry_tui.reference.compose import Composer
 from pantry_tui.services.batchwork.line_as_is import frozen_as_bought, pickled_in_glass, several_of
-from pantry_tui.services.batchwork.line_aside import take_ingredients, take_state
+from pantry_tui.services.batchwork.line_aside import opened_wrongly, take_ingredients, take_state
 from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
 from pantry_tui.services.batchwork.line_method import settle
 from pantry_tui.services.batchwork.line_place import Stands, protect, take_place
@@ -61,11 +62,15 @@ def _no_ways(_name: str) -> tuple[str, ...]:
     return ()
 
 
+def _any_way(_food: FoodFacts, _method: Method, _climate: Climate | None) -> bool:
+    return True
+
+
 @dataclass(frozen=True)
 class Kitchen:
     """What a line is read with: the day, the places (id -> full path, and what they are like), the
     household's units, the foods and methods. `says` is the method that a food's name says, `usual`
-    the ways in which households keep it."""
+    the ways in which households keep it, `offers` whether one of them may be named of a food."""
 
     today: date
     places: Mapping[str, str]
@@ -75,6 +80,7 @@ class Kitchen:
     units: str = "us"
     says: Callable[[str], Method | None] = _nothing
     usual: Callable[[str], tuple[str, ...]] = _no_ways
+    offers: Callable[[FoodFacts, Method, Climate | None], bool] = _any_way
 
     def is_food(self, words: list[str]) -> bool:
         """Whether the words are a food, or could be several, and nothing else."""
@@ -89,6 +95,16 @@ class Kitchen:
 
 _OF_UK = frozenset({"imperial", "uk"})
 _IMPERIAL = "An imperial pint is 568 ml, a quart 1,137: write what each jar holds in ml or litres."
+
+
+def _fit(
+    ways: Iterable[str], facts: FoodFacts | None, climate: Climate | None, kitchen: Kitchen
+) -> tuple[str, ...]:
+    """Up to four of them that nothing refuses of that food; what was bought may be anything."""
+    if facts is None:
+        return tuple(one for one in ways if one not in PROCESSED)[:4]
+    found = tuple(one for one in ways if kitchen.offers(facts, Method(one), climate))
+    return found[:4] or (Method.BOUGHT.value,)
 
 
 def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
@@ -256,12 +272,13 @@ def _reading(
         raw = usual and is_raw_crop(food.facts, Method.FRESH)
         if raw and climate in (Climate.FRIDGE, Climate.ROOM):
             usual = (Method.FRESH.value, *(one for one in usual if one != Method.FRESH.value))
-        ways = usual[:4] or (_COLD if climate is Climate.FRIDGE else _WARM)
+        ways = usual or (_COLD if climate is Climate.FRIDGE else _WARM)
         if set(held.vessel.casefold().split()) & _OF_A_SHOP:
             ways = tuple(dict.fromkeys((Method.BOUGHT.value, *ways)))
         if ways == (Method.FRESH.value,) and climate is Climate.FRIDGE:
             method = Method.FRESH  # the one way in which anybody keeps it
         else:
+            ways = _fit(ways, food.facts, climate, kitchen)
             problems.append(f"Say how it is kept, for example: {', '.join(ways)}.")
     note = "; ".join(filter(None, (note, as_typed(food, note, kitchen, method))))
     if held.amount:
@@ -283,7 +300,12 @@ def _reading(
     group, acidity = pairs.pop("group", ""), pairs.pop("acidity", "")
     if not group and food.facts is not None and not food.facts.known:
         group, acidity = food.facts.group.value, food.facts.acidity.value
-    made = None if day.unknown else day.day or kitchen.today
+    unsaid = day.unknown or (day.opened is not None and not day.said)
+    made = None if unsaid else day.day or kitchen.today
+    if day.opened is not None:
+        pairs.pop("state", None)  # it came shut, and was opened on that day
+        if day.ask is None and (wrong := opened_wrongly(day.opened, made, method, held.vessel)):
+            ask("made", day.opened.isoformat(), (), wrong)
     return PutUpReading(
         food=food.name if food.ask is None or food.facts is not None else "",
         method=method,
@@ -299,4 +321,5 @@ def _reading(
         unread=tuple(unread),
         problems=tuple(problems),
         asks=tuple(asks),
+        opened=day.opened,
     )

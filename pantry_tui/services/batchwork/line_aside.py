@@ -6,13 +6,16 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
+from pantry_tui.core.canned import WORKING
+from pantry_tui.core.dates import say
 from pantry_tui.core.line.amounts import measure_at
 from pantry_tui.core.line.day_figures import alone
 from pantry_tui.core.line.days import is_day_at
 from pantry_tui.core.line.numbers import read_number
 from pantry_tui.core.line.tokens import Kind, Line, Token
 from pantry_tui.core.line.vessels import PIECES, one, vessel
-from pantry_tui.core.words import State
+from pantry_tui.core.vessels import is_closed
+from pantry_tui.core.words import Method, State
 
 #: Words of a state by themselves, wherever they stand.
 _STATES = {
@@ -57,6 +60,15 @@ def _is_open(line: Line, i: int) -> bool:
     if line.word(i) != "open":
         return False
     return alone(line, i) or bool(vessel(line.word(i + 1)) or vessel(line.word(i - 1)))
+
+
+def opened_wrongly(opened: date, made: date | None, method: Method | None, vessel: str) -> str:
+    """Why it cannot have been opened on that day, a sentence; "" where it can."""
+    if made is not None and opened < made:
+        return f"Opened on {say(opened)}, but made or bought on {say(made)}: mend one of them."
+    if method in WORKING or (method is not None and not is_closed(method, vessel)):
+        return "A crock, crate or sack is never opened: leave the day on which it was out."
+    return ""
 
 
 def take_ingredients(line: Line, is_food: Callable[[list[str]], bool]) -> str:

@@ -25,6 +25,7 @@ from pantry_tui.services.batchwork.calc.dry import food_of
 from pantry_tui.services.batchwork.calc.jars import pounds_of
 from pantry_tui.services.batchwork.calc.sentence import BASKETS, Sentence
 from pantry_tui.services.batchwork.needs import Glut, needs, yields
+from pantry_tui.services.batchwork.offered import instead_of_water
 from pantry_tui.services.batchwork.prepared import prepared
 from pantry_tui.services.lookup.shelf_life import keeps
 
@@ -223,7 +224,7 @@ def _against(tables: Tables, food: FoodFacts, method: Method) -> tuple[str, ...]
         why = f"{advice.food}: {advice.reason}. Instead: {instead}."
         return why, f"{tables.sources[advice.source]} ({advice.trust.shown})"
     if low and said["reasons"]:
-        return (f"{said['reasons'][0]} Instead: a pressure canner, or freeze it.",)
+        return (f"{said['reasons'][0]} {instead_of_water(food)}",)
     return (f"No tested process for {food.name} ({' or '.join(canners)}) is known here.",)
 
 

@@ -114,9 +114,20 @@ def said_anywhere(text: str, method: Method | None) -> dict[str, str]:
     canned = _HARMLESS.sub(" ", _without_pots(plain, method))
     if "process" not in found and (sealed_so(plain) or danger(canned)):
         found["process"] = plain[:60]
-    if note_says_unsealed(plain):
+    if _never_sealed(text):
         found["seal"] = "failed"
     return found
+
+
+def _never_sealed(text: str) -> bool:
+    """Whether words say of all of it that it did not seal: of some jars it is asked which."""
+    if not note_says_unsealed(text):
+        return False
+    from pantry_tui.core.safety.note_share import share  # loaded where a note is read
+    from pantry_tui.core.safety.notes import clauses
+
+    told = clauses(without_set_apart(text).replace("-", " "))
+    return any(note_says_unsealed(clause) and not share(clause) for _, clause in told)
 
 
 def _without_pots(plain: str, method: Method | None) -> str:

@@ -21,6 +21,7 @@ from pantry_tui.core.safety.record import known
 from pantry_tui.core.text import begun
 from pantry_tui.core.words import Acidity, Climate, Group, Kind, Method, State, Verdict
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.batchwork.came_open import open_since
 from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.batchwork.contents import booked_amount, size_of
 from pantry_tui.services.batchwork.made_from import (
@@ -32,6 +33,7 @@ from pantry_tui.services.batchwork.made_from import (
     unlike_taken,
     worst,
 )
+from pantry_tui.services.batchwork.offered import instead_of_water
 from pantry_tui.services.batchwork.understood import from_flags as from_flags
 from pantry_tui.services.batchwork.understood import read as read
 from pantry_tui.services.batchwork.understood import read_at as read_at
@@ -43,7 +45,6 @@ from pantry_tui.services.stock.view import cautions, note_aside
 from pantry_tui.services.stock.where import cold_that_keeps, where_it_keeps
 
 BOTULISM = "Low-acid food needs a pressure canner: spores live through boiling water."
-FRESH = "Freeze it, or pressure-can it by a tested process."
 
 
 def _facts(p: Pantry, reading: PutUpReading) -> FoodFacts:
@@ -67,7 +68,7 @@ def _judged(
     place = p.find_place(reading.place)
     food = _facts(p, reading)
     if low_acid_in_water(reading.method, food):
-        what = STOOD if _stood(p, reading) else FRESH
+        what = STOOD if _stood(p, reading) else instead_of_water(food)
         raise Refused(f"{begun(food.name)} may not be boiling-water canned. {BOTULISM} {what}")
     state = State.WORKING if reading.method in WORKING else State.SEALED
     descent = descent_of(p, reading, at)
@@ -104,9 +105,13 @@ def _judged(
     now = told_moment(p, at) or p.clock.now
     then = now if descent.carried else some_time(since, p.clock.recorded, p.today)
     shown = came_as(state, batch)
-    turn = Turn(then, "", place.id, shown)
+    now_is = shown if reading.opened is None else State.OPEN
+    turns = [Turn(then, "", place.id, shown)]
+    if reading.opened is not None:
+        day = some_time(reading.opened, p.clock.recorded, p.today)
+        turns.append(Turn(day, "", place.id, now_is))
     held = reading.contents
-    trial = Container("", "", 1, shown, place.id, (turn,), held, held)
+    trial = Container("", "", 1, now_is, place.id, tuple(turns), held, held)
     judged = p.assess_bare(batch, trial, p.clock.now).on(p.today)
     table = p.book_of_rules.of(reading.method)
     packed = as_packed(batch, opened=False).food
@@ -214,6 +219,37 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     """Book a batch; returns its lid code. Raises BadInput (unread), Refused (danger)."""
     reading, batch, state, place, _, descent = _judged(p, reading, at)
     code, id_ = p.next_code(), f"b{p.next_id()}"
+    with p.together():
+        _book(p, reading, batch, state, place, descent, code, id_, at)
+        if reading.opened is not None:
+            open_since(p, code, reading.opened)
+    names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
+    booked_as = p.stock.batches[id_]
+    judged = p.judge(p.containers_of(booked_as)[0])
+    reading = replace(reading, made=booked_as.made)  # what goes on keeps the day it was first made
+    answer = _answer(p, code, names, booked_as, judged, reading, descent)
+    return replace(
+        answer,
+        cautions=(
+            *answer.cautions,
+            *opened(p, descent),
+            *_with_neighbours(p, booked_as, place),
+        ),
+        made_from=took(p, descent),
+    )
+
+
+def _book(
+    p: Pantry,
+    reading: PutUpReading,
+    batch: Batch,
+    state: State,
+    place: Place,
+    descent: Descent,
+    code: str,
+    id_: str,
+    at: At | None,
+) -> None:
     p.book(
         said.PutUp(
             id_,
@@ -235,20 +271,6 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
             carried=descent.carried,
         ),
         **when(at),
-    )
-    names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
-    booked_as = p.stock.batches[id_]
-    judged = p.judge(p.containers_of(booked_as)[0])
-    reading = replace(reading, made=booked_as.made)  # what goes on keeps the day it was first made
-    answer = _answer(p, code, names, booked_as, judged, reading, descent)
-    return replace(
-        answer,
-        cautions=(
-            *answer.cautions,
-            *opened(p, descent),
-            *_with_neighbours(p, booked_as, place),
-        ),
-        made_from=took(p, descent),
     )
 
 

@@ -83,7 +83,7 @@ def process(
     if asked.advice is not None:
         return _refused(tables, asked.advice)
     if way == "boiling-water" and asked.low_acid:
-        return _low_acid(tables, asked.name)
+        return _low_acid(tables, asked)
     used = _next_larger(asked.published, size, way)
     rows = lookup(asked.published, asked.name, used, way, feet, packed)
     firm = [row for row in rows if row.trust is not Trust.MEMORY]
@@ -208,12 +208,14 @@ def _refused(tables: Tables, row: NotRecommended) -> dict[str, Any]:
     return _answer("refused", reasons=reasons, sources=[_cite(tables, row)])
 
 
-def _low_acid(tables: Tables, name: str) -> dict[str, Any]:
+def _low_acid(tables: Tables, asked: _Asked) -> dict[str, Any]:
     row = _way("Method:", name_key("Method: low-acid food in boiling water"))
     reasons = [
-        f"{begun(name)}: low-acid food may not be canned in boiling water, since the "
+        f"{begun(asked.name)}: low-acid food may not be canned in boiling water, since the "
         "spores of botulism live through it.",
-        "Instead: a pressure canner with a tested process, or freeze it.",
+        "Instead: a pressure canner with a tested process, or freeze it."
+        if any(row.canner in ("dial", "weighted") for row in asked.published)
+        else "Instead: freeze it; no tested process is known for it in a pressure canner either.",
     ]
     return _answer("refused", reasons=reasons, sources=[_cite(tables, row)] if row else [])
 

@@ -60,7 +60,7 @@ def door(p: Pantry) -> Sheet:
     lines: list[tuple[str, ...]] = []
     parts = []
     for word in PARTS:
-        mine = [row for row in shown if _part(row) == word]
+        mine = [row for row in shown if row.part == word]
         if mine:
             count = sum(row.count for row in mine)
             parts.append((f"{OVER[word]}: {count}", len(mine)))
@@ -74,12 +74,6 @@ def door(p: Pantry) -> Sheet:
     )
 
 
-def _part(row: DueRow) -> str:
-    """As the app has it: what needs care stands apart from what is only later."""
-    care = row.head == "later" and row.verdict is Verdict.NEEDS_CARE
-    return Verdict.NEEDS_CARE.value if care else row.head
-
-
 def _near(p: Pantry, row: DueRow) -> bool:
     """Whether it must be eaten within the week for which the sheet hangs at least."""
     return row.discard_after is not None and row.discard_after <= p.today + NEAR
@@ -87,7 +81,7 @@ def _near(p: Pantry, row: DueRow) -> bool:
 
 def _beyond(shown: Sequence[DueRow]) -> list[DueRow]:
     """What is past best, still safe, and has no room on the page: what was good the longest."""
-    heads = len({_part(row) for row in shown})
+    heads = len({row.part for row in shown})
     past = [row for row in shown if row.head == "past best" and row.usable]
     room = max(PAGE - heads - (len(shown) - len(past)), 0)
     return sorted(past, key=lambda row: (row.best_by or date.max, row.code))[room:]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 from html import escape
 
 from pantry_tui.core import dates
@@ -13,7 +14,7 @@ from pantry_tui.core.model import Batch
 from pantry_tui.core.safety import seals
 from pantry_tui.core.safety.record import of_no_process
 from pantry_tui.core.text import clean
-from pantry_tui.core.words import Climate, Method, State, Verdict
+from pantry_tui.core.words import Climate, Method, State, Verdict, at_work
 from pantry_tui.errors import BadInput, PantryError, Refused
 from pantry_tui.services.lookup.shelf_life import keeps
 from pantry_tui.services.output.fitting import Piece, Size, fitted, least
@@ -88,14 +89,28 @@ def _label(p: Pantry, batch: Batch, state: State, judged: Judgement, *, gift: bo
     return Label(
         batch.code,
         clean(batch.food.name),
-        f"{batch.method.value}, {state.value}" if state in _BEGUN else batch.method.value,
+        _method(batch, state),
         dates.say(batch.made) if batch.made else "unknown",
-        dates.say(best) if best else "" if safe or doubt or thrown else "no published figure",
+        _best(best, state, none="" if safe or doubt or thrown else "no published figure"),
         " ".join((_caution(batch, state, judged, doubt=doubt), *stays)),
         dates.say(safe) if safe and not (doubt or thrown) else "",
         process,
         _opened(p, batch) if gift else "",
     )
+
+
+def _method(batch: Batch, state: State) -> str:
+    """How it is kept, and what it is by now where it is not as it was put up, or not ready yet."""
+    if state is State.IN_PROGRESS:
+        return f"{batch.method.value}, {at_work(batch.method)}"
+    return f"{batch.method.value}, {state.value}" if state in _BEGUN else batch.method.value
+
+
+def _best(best: date | None, state: State, *, none: str) -> str:
+    """The day that stands on the lid; what is in progress has none until it is ready."""
+    if best is None:
+        return "" if state is State.IN_PROGRESS else none
+    return dates.say(best)
 
 
 def _caution(batch: Batch, state: State, judged: Judgement, *, doubt: bool) -> str:

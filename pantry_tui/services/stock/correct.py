@@ -10,6 +10,7 @@ from typing import NamedTuple
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.as_noted import culled_of
+from pantry_tui.core.keeping.doubt import found_unsealed
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
@@ -198,10 +199,13 @@ def _refuse_unculled(p: Pantry, batch: Batch, note: str) -> None:
         )
 
 
-def _signed(p: Pantry, batch: Batch) -> int:
-    """How many of its containers, here or gone, showed a sign that throws them away."""
-    mine = p.containers_of(batch)
-    return sum(any(seen.verdict in UNFIT for seen in one.signs) for one in mine)
+def _signed(p: Pantry, batch: Batch) -> tuple[int, int]:
+    """How many of its containers, here or gone, showed a sign that throws them away; how many more
+    were found in time with a lid that did not hold."""
+    mine = [one.signs for one in p.containers_of(batch)]
+    thrown = [any(seen.verdict in UNFIT for seen in signs) for signs in mine]
+    loose = [any(map(found_unsealed, signs)) for signs in mine]
+    return sum(thrown), sum(lid and not bad for lid, bad in zip(loose, thrown, strict=True))
 
 
 def _left_out(note: str, method: Method, record: Mapping[str, str]) -> dict[str, str]:

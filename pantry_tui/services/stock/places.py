@@ -37,10 +37,11 @@ def read_climate(text: str | None, name: str = "") -> Climate:
 
 def climate_of(p: Pantry, name: str, text: str | None, inside: str | None) -> Climate:
     """The climate of a new place: by its word; where none is said, a freezer's by its name, else
-    that of the place it is in. Raises BadInput."""
+    that of the place it is in, else by a name that is the same in every house: a cellar. Raises
+    BadInput."""
     if not text and inside:
         return read_climate(_by_its_name(name) or p.find_place(inside).climate)
-    return read_climate(text, name)
+    return read_climate(text or surely_of(name), name)
 
 
 def is_taken(p: Pantry, name: str, inside: str | None, but: str = "") -> bool:
@@ -205,8 +206,8 @@ _DETAIL = re.compile(r"in |room for |-?\d", re.IGNORECASE)
 
 def add_line(p: Pantry, line: str) -> Done:
     """A new place from "shelf 3, pantry, in basement, 55F, room for 40"; name and climate first.
-    A fridge or freezer by its name needs no climate, nor does a place in one that has its own; a
-    room that is not there yet is made of the same climate, in one undo with the place.
+    What is called as its climate is (fridge, cellar) needs none, nor does a place in one that has
+    its own; a room that is not there yet is made of the same climate, in one undo with the place.
 
     Raises BadInput naming the part that is not understood.
     """
@@ -215,7 +216,7 @@ def add_line(p: Pantry, line: str) -> Done:
     warm = ""
     capacity: int | None = None
     parent = next((part[3:].strip() for part in rest if part.lower().startswith("in ")), "")
-    like = _by_its_name(name) or _climate_of(p, parent)
+    like = _by_its_name(name) or _climate_of(p, parent) or (not parent and surely_of(name)) or ""
     detailed = bool(rest) and _DETAIL.match(rest[0]) is not None
     told = bool(rest) and not (like and detailed)
     if not like and (not rest or detailed):

@@ -61,6 +61,13 @@ class DueRow(NamedTuple):
         return good_until(self.best_by, self.discard_after, self.verdict)
 
     @property
+    def part(self) -> str:
+        """What it stands under where a person reads it: what needs care is apart from what is only
+        later."""
+        care = self.head == "later" and self.verdict is Verdict.NEEDS_CARE
+        return Verdict.NEEDS_CARE.value if care else self.head
+
+    @property
     def why_no_best(self) -> str:
         """Why there is no `good_until`."""
         return why_no_good(self.best_by, self.last_day, self.why_no_last_day, self.verdict)

@@ -307,9 +307,10 @@ def test_acid_of_which_nobody_said_anything(
     assert bool(unknown_origin(theirs)) is said, "a jar of somebody else is not offered on a guess"
 
 
-def test_one_reason_is_said_where_nothing_of_a_process_is_recorded() -> None:
+def test_where_nothing_of_a_process_is_recorded_acid_is_missing_beside_it() -> None:
     bare = replace(batch(WATER), food=facts_of("tomatoes"))
-    assert not_checked(bare) == (NOT_CHECKED,)
+    assert not_checked(bare) == (NOT_CHECKED, NO_ACID_SAID)
+    assert not_checked(replace(bare, food=facts_of("peaches"))) == (NOT_CHECKED,)
     assert unknown_origin(replace(bare, process=(("by", "Sunniva"),)))
 
 

@@ -154,7 +154,7 @@ def test_the_household_s_own_safety_limit_runs_beside_the_published_one() -> Non
 
 
 def test_it_is_eaten_first_in_the_last_quarter_of_the_life_it_has_in_its_state() -> None:
-    assert stew().assessed(0).soon_from == day(2)
+    assert stew().assessed(0).soon_from == day(0), "a last day of safety: three days before it"
     jam = Told("strawberry jam", Method.JAM, "larder").at(100).open("fridge").assessed(101)
     assert jam.best_by is not None
     assert jam.soon_from is not None
@@ -225,7 +225,7 @@ def test_what_came_into_a_place_today_has_its_whole_life_before_it() -> None:
     life = stew()
     judged = judge_fresh(life.batch, State.SEALED, imagined(Climate.FRIDGE), MADE, life.book)
     assert judged.discard_after == day(3)
-    assert judged.verdict is Verdict.SOUND
+    assert judged.verdict is Verdict.EAT_SOON
 
 
 def test_a_pack_without_air_is_one_until_it_is_opened() -> None:

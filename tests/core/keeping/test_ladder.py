@@ -10,7 +10,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pantry_tui.core.keeping.ladder import Assessment, Fixed, Judgement, soon_window, worse
+from pantry_tui.core.keeping.ladder import (
+    LAST_DAYS,
+    Assessment,
+    Care,
+    Fixed,
+    Judgement,
+    soon_window,
+    worse,
+)
 from pantry_tui.core.words import SEVERITY, Verdict
 
 MADE = date(2026, 3, 1)
@@ -51,9 +59,25 @@ def test_a_jar_is_sound_then_to_be_eaten_soon_then_past_its_best_and_still_good(
 
 def test_on_the_last_day_it_may_still_be_eaten_and_on_the_next_it_may_not() -> None:
     stew = lasting(last=4)
-    assert words(stew, 2, 3, 4, 5) == ["sound", "eat soon", "eat soon", "discard"]
+    assert words(stew, 0, 1, 4, 5) == ["sound", "eat soon", "eat soon", "discard"]
     assert stew.on(day(4)).usable
     assert not stew.on(day(5)).usable
+
+
+@pytest.mark.parametrize("last", [1, 2, 3, 5, 7, 11, 12, 15, 40, 400])
+def test_a_last_day_within_three_days_is_soon_however_short_its_life(last: int) -> None:
+    food = lasting(last=last)
+    near = max(LAST_DAYS, soon_window(last))
+    assert {words(food, n)[0] for n in range(max(0, last - 3), last + 1)} == {"eat soon"}
+    assert food.soon_from == day(last - near)
+    if last > near:
+        assert words(food, last - near - 1) == ["sound"]
+
+
+def test_three_days_are_for_a_last_day_alone() -> None:
+    assert words(lasting(best=4), 1, 2, 3, 4, 5) == [
+        "sound", "sound", "eat soon", "eat soon", "past best",
+    ]  # fmt: skip
 
 
 def test_of_both_dates_the_one_of_safety_is_the_harder_word() -> None:
@@ -64,6 +88,23 @@ def test_of_both_dates_the_one_of_safety_is_the_harder_word() -> None:
     assert cheese.soon_from == day(30)
     wide = lasting(best=40, last=400)
     assert words(wide, 41, 369, 370, 401) == ["past best", "past best", "eat soon", "discard"]
+
+
+@pytest.mark.parametrize(("harmless", "soon"), [(False, "needs care"), (True, "eat soon")])
+def test_what_can_hurt_is_looked_at_before_it_is_eaten_also_on_its_last_days(
+    harmless: bool, soon: str
+) -> None:
+    seen = lasting(last=8, floor=Verdict.NEEDS_CARE, harmless=harmless)
+    assert words(seen, 0, 6, 8, 9) == ["needs care", soon, soon, "discard"]
+    assert seen.on(day(7)).usable is harmless
+    late = lasting(best=2, last=40, harmless=harmless, care=(Care(day(1), day(20), "late"),))
+    assert words(late, 1, 3, 21) == [
+        soon,
+        "past best" if harmless else "needs care",
+        "past best",
+    ]
+    assert late.on(day(3)).usable is harmless
+    assert late.on(day(21)).usable
 
 
 def test_without_dates_it_is_what_is_known_of_it() -> None:

@@ -149,6 +149,26 @@ def test_a_lid_says_that_no_process_is_recorded_where_it_is_so(p: Pantry) -> Non
 
 
 @pytest.mark.parametrize(
+    ("line", "doing"),
+    [
+        ("1 crock sauerkraut, lactic ferment, larder, yesterday", "lactic ferment, fermenting"),
+        ("1 bottle sloe gin, alcohol infusion, larder, yesterday", "alcohol infusion, infusing"),
+        ("1 demijohn apple cider, alcohol ferment, larder", "alcohol ferment, fermenting"),
+    ],
+)
+def test_a_lid_of_what_is_at_work_says_so_and_promises_no_figure(
+    p: Pantry, line: str, doing: str
+) -> None:
+    code = putup.put_up(p, putup.read(p, line)).code
+    one = labels.labels(p, [code])[0]
+    assert (one.method, one.best_by) == (doing, "")
+    cut = re.sub(r"<[^>]*>", " ", labels.html([one], Size(70, 50)))
+    assert doing in labels.label_text([one])
+    assert doing in " ".join(cut.split())
+    assert labels.labels(p, ["3A"])[0].method == "boiling-water canned"
+
+
+@pytest.mark.parametrize(
     "line",
     [
         "2 pint jars beef, pressure canned, larder",

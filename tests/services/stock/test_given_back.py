@@ -182,7 +182,7 @@ def test_what_was_missing_stood_where_it_is_found_since_it_was_missed(p: Pantry)
     at(p, NOV_2, "13:00")
     rows = counted(p, stew, "kitchen", 2)
     assert {name: row.verdict for row in rows for name in row.container_ids} == {
-        f"{stew}/1": Verdict.DISCARD, f"{stew}/2": Verdict.EAT_SOON, f"{stew}/3": Verdict.SOUND
+        f"{stew}/1": Verdict.DISCARD, f"{stew}/2": Verdict.EAT_SOON, f"{stew}/3": Verdict.EAT_SOON
     }  # fmt: skip
 
 

@@ -124,6 +124,23 @@ def test_acid_of_which_nothing_is_said_is_named_wherever_the_jar_is_met(p: Pantr
     assert not row(p, f"{code}/3").usable
 
 
+@pytest.mark.parametrize("food", ["crushed tomatoes", "figs", "salsa", "Asian pears"])
+def test_where_nothing_at_all_is_recorded_both_are_named(p: Pantry, food: str) -> None:
+    code = up(p, f"4 pint jars {food}, boiling-water canned, larder, 2026-01-05")
+    process, acid = row(p, f"{code}/1").standing
+    assert process == "No process recorded: not checked."
+    assert acid.startswith("Acid not recorded: not checked.")
+    label = labels.label_text(labels.labels(p, [code])[:1])
+    assert process in label
+    assert acid in label
+    assert row(p, f"{code}/1").usable
+
+
+@pytest.mark.parametrize("line", ["4 pint jars peaches, boiling-water canned, larder, 2026-01-05"])
+def test_of_what_takes_no_acid_none_is_asked_for(p: Pantry, line: str) -> None:
+    assert row(p, f"{up(p, line)}/1").standing == ("No process recorded: not checked.",)
+
+
 def test_tomatoes_of_somebody_else_are_not_offered_while_nobody_knows_of_acid(p: Pantry) -> None:
     code = up(p, "1 quart jar crushed tomatoes, boiling-water canned, larder, gift=yes, minutes=50")
     assert (row(p, f"{code}/1").verdict, row(p, f"{code}/1").usable) == (Verdict.UNKNOWN, False)

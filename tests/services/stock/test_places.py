@@ -9,7 +9,7 @@ import pytest
 
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.model import Held
-from pantry_tui.core.words import Verdict
+from pantry_tui.core.words import Climate, Verdict
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
@@ -282,13 +282,38 @@ def test_a_room_misspelt_or_of_unknown_climate_is_not_made(p: Pantry, line: str)
     assert dict(p.places) == before
 
 
-@pytest.mark.parametrize("line", ["root cellar", "root cellar, 50F", "root cellar, room for 40"])
+@pytest.mark.parametrize("line", ["attic", "attic, 50F", "attic, room for 40"])
 def test_a_place_without_its_climate_is_told_where_to_write_it(p: Pantry, line: str) -> None:
     """A temperature behind the name is no climate that was misspelt."""
-    with pytest.raises(BadInput, match=r"climate behind the name, .*: root cellar, cellar"):
+    with pytest.raises(BadInput, match=r"climate behind the name, .*: attic, room"):
         places.add_line(p, line)
-    places.add_line(p, "root cellar, cellar, 50F")
-    assert p.find_place("root cellar").target_f == 50
+    places.add_line(p, "attic, room, 50F")
+    assert p.find_place("attic").target_f == 50
+
+
+@pytest.mark.parametrize(
+    ("line", "climate", "target"),
+    [
+        ("root cellar, 45F", Climate.CELLAR, 45),
+        ("Cellar", Climate.CELLAR, None),
+        ("back pantry, pantry, 62F", Climate.PANTRY, 62),
+        ("deep freezer, -10F", Climate.FREEZER, -10),
+        ("scullery, room for 40", Climate.PANTRY, None),
+    ],
+)
+def test_what_is_called_as_its_climate_is_needs_no_other_word(
+    p: Pantry, line: str, climate: Climate, target: float | None
+) -> None:
+    assert f"({climate})" in places.add_line(p, line).message
+    place = p.find_place(line.split(",")[0])
+    assert (place.climate, place.target_f) == (climate, target)
+
+
+@pytest.mark.parametrize("line", ["garage, 45F", "basement", "shed, 50F", "shelf 9, 45F", "north"])
+def test_what_may_be_any_says_its_climate(p: Pantry, line: str) -> None:
+    """How warm these are differs from house to house."""
+    with pytest.raises(BadInput, match="climate behind the name"):
+        places.add_line(p, line)
 
 
 def test_a_place_is_found_by_the_name_that_it_had_and_said_to_be_which(p: Pantry) -> None:

@@ -76,7 +76,7 @@ def test_a_day_before_the_last_booking_is_said_as_with_at(path: Path, minute: in
     at(path, typed(COME - timedelta(days=1), minute), read)
     later = typed(COME, MORNING + 5)
     assert notes(path, later) == []
-    assert shown(path, later) == (Verdict.SOUND, COME + timedelta(days=3))
+    assert shown(path, later) == (Verdict.EAT_SOON, COME + timedelta(days=3))
 
 
 def test_a_day_that_had_not_come_was_no_today(path: Path) -> None:
@@ -126,7 +126,7 @@ def test_a_note_that_a_word_made_goes_with_it(path: Path) -> None:
     assert shown(path, later)[0] is Verdict.DISCARD
     with open_pantry(path, later) as p:
         assert undo.undo(p).message == "Took back: measured 60 F in pantry."
-    assert shown(path, later) == (Verdict.SOUND, TO_COME + timedelta(days=3))
+    assert shown(path, later) == (Verdict.EAT_SOON, TO_COME + timedelta(days=3))
     at(path, later, undo.redo)
     assert shown(path, later)[0] is Verdict.DISCARD
 
@@ -144,7 +144,7 @@ def test_a_note_that_is_named_goes_alone(path: Path) -> None:
     later = typed(TO_COME, MORNING + 5)
     (note,) = notes(path, later)
     at(path, later, lambda p: undo.undo(p, note))
-    assert shown(path, later)[0] is Verdict.SOUND
+    assert shown(path, later)[0] is Verdict.EAT_SOON
     with open_pantry(path, later) as p:
         assert p.places[p.find_place("pantry").id].reading is not None
 
@@ -157,7 +157,7 @@ def test_its_day_is_put_right_as_is_advised(path: Path) -> None:
     assert "Put right the day on which it was made." in advice(path, later)
     at(path, later, lambda p: correct(p, "2A", made=TO_COME.isoformat()))
     assert advice(path, later) == ""
-    assert shown(path, later) == (Verdict.SOUND, TO_COME + timedelta(days=3))
+    assert shown(path, later) == (Verdict.EAT_SOON, TO_COME + timedelta(days=3))
 
 
 def test_what_was_done_to_it_is_taken_back_and_booked_again_as_is_advised(path: Path) -> None:
