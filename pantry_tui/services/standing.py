@@ -13,7 +13,7 @@ from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.payloads import Correct, batch_of, touches
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place
 from pantry_tui.core.safety.note_before import of_a_changed_note
-from pantry_tui.core.words import Acidity
+from pantry_tui.core.words import Acidity, Method
 from pantry_tui.store import log
 from pantry_tui.store.store import reading
 
@@ -154,7 +154,8 @@ class Stock:
 
     def _filled(self, batch: Batch) -> Batch:
         """With what it was processed in, where that is what it goes on from."""
-        if not (batch.carried and batch.parts and batch.method in LIDDED):
+        sealed = batch.method in LIDDED or batch.method is Method.BOUGHT
+        if not (batch.carried and batch.parts and sealed):
             return batch
         held = self.load(batch_of(batch.parts[0]))
         return batch if held is None else replace(batch, filled=filled(held[0]))

@@ -6,7 +6,7 @@ import re
 
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import replace
-from pantry_tui.core.keeping.harm import is_dry, is_tin, is_vacuum_packed, is_wet_pack
+from pantry_tui.core.keeping.harm import is_dry, is_shop_tin, is_vacuum_packed, is_wet_pack
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.prepared import is_cut, is_half_dried
 from pantry_tui.core.safety.values import says
@@ -82,10 +82,12 @@ def _shelf_pack(batch: Batch) -> str:
 
 def _canned(batch: Batch) -> str:
     """The class of what a maker heated in a jar, bottle, pouch or carton, "" of all else: crops in
-    glass, pulses that are sold wet, and cooked food, meat or fish that stood on a shelf. A tin is
-    judged as canned by its method."""
-    food, size = batch.food, batch.size.casefold()
-    if batch.method is not Method.BOUGHT or batch.carried or is_tin(batch):
+    glass, pulses that are sold wet, and cooked food, meat or fish that stood on a shelf; whatever a
+    household filled it into since. A tin is judged as canned by its method."""
+    food, size = batch.food, (batch.filled if batch.carried else batch.size).casefold()
+    if batch.method is not Method.BOUGHT or is_shop_tin(batch):
+        return ""
+    if batch.carried and is_vacuum_packed(batch):
         return ""
     if is_wet_pack(batch):
         return CANNED_LOW if "bean" in food.classes else ""

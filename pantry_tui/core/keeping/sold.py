@@ -147,7 +147,7 @@ def _bottled_crop(batch: Batch) -> bool:
 def _may_stand(batch: Batch) -> bool:
     """Whether its pack is one of those in which shops keep things on a shelf. A carton of eggs, of
     raw meat or fish is the box round them."""
-    size = batch.size.casefold()
+    size = (batch.filled or batch.size).casefold()
     if batch.food.group in _RAW:
         size = re.sub(r"\bcartons?\b", "box", size)
     return re.search(SHELF_READY, size) is not None or _boxed_drink(batch)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.doubt import NOTE_STANDS, of_a_silent_note
 from pantry_tui.core.keeping.packs import LOW_SUGAR, packed
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.low_sugar import low_sugar, notes_low_sugar
@@ -79,3 +80,9 @@ def test_shut_it_keeps_its_year() -> None:
     best = told.judged(0).best_by
     assert best is not None
     assert (best - MADE).days == 365
+
+
+def test_nobody_is_told_that_such_a_note_changes_no_date() -> None:
+    told = replace(jam(), note="half the sugar")
+    assert of_a_silent_note(told) == ""
+    assert NOTE_STANDS in of_a_silent_note(replace(jam(), note="set well"))

@@ -37,6 +37,28 @@ def wait(p: Pantry, days: int) -> None:
     p.today += timedelta(days=days)
 
 
+@pytest.mark.parametrize(
+    ("bought", "into", "days"),
+    [
+        # University of Missouri Extension MP557: canned fish, once opened, two days.
+        ("1 tin tuna, bought in, larder", "1 box, fridge", 2),
+        ("1 pouch tuna, bought in, larder, sold=shelf", "1 box, fridge", 2),
+        ("1 jar tomatoes, bought in, larder", "1 box, fridge", 5),
+        ("1 jar chickpeas, bought in, larder", "1 tub, fridge", 3),
+        # What was never in a tin is none by the box that it is put into.
+        ("1 lb tuna, bought in, fridge", "1 tin, fridge", 1),
+        ("1 bag carrots, bought in, larder", "1 jar, fridge", None),
+    ],
+)
+def test_the_rest_of_a_tin_is_food_of_a_tin_in_any_box(
+    p: Pantry, bought: str, into: str, days: int | None
+) -> None:
+    new = repack.repack(p, up(p, bought), into).code
+    (row,) = rows(p, new)
+    assert row.discard_after == (None if days is None else p.today + timedelta(days=days))
+    assert (row.verdict is Verdict.UNKNOWN) is (days is None)
+
+
 def test_what_happened_before_it_was_repacked_is_booked_as_the_refusal_says(p: Pantry) -> None:
     jar = up(p, "1 jar honey, bought in, larder, 9 days ago")
     new = repack.repack(p, jar, "1 tub, larder").code
