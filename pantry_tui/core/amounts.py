@@ -129,17 +129,28 @@ class Amount(NamedTuple):
         return f"{self.number} {self.unit}".strip()
 
 
-#: The smallest step in which a kitchen takes a unit: a quarter pound, ten grams, one piece.
+#: The step in which a kitchen takes a unit: a quarter pound, ten grams, one piece.
 _STEP = {
     "g": Fraction(10), "ml": Fraction(10), "kg": Fraction(1, 20), "l": Fraction(1, 20),
     "oz": Fraction(1, 2), "fl oz": Fraction(1, 2), "tsp": Fraction(1, 4), "tbsp": Fraction(1, 4),
 }  # fmt: skip
 
 
+#: Smaller ones where less than two of it are taken: a quarter pound of bacon is many servings.
+_SMALL_STEPS = {
+    "lb": (Fraction(1, 8), Fraction(1, 16)), "kg": (Fraction(1, 100),), "l": (Fraction(1, 100),),
+    "gallon": (Fraction(1, 8), Fraction(1, 16)), "quart": (Fraction(1, 8),),
+    "pint": (Fraction(1, 8),),
+}  # fmt: skip
+
+
 def kitchen(amount: Amount) -> Amount:
     """The amount rounded to what a kitchen measures, at least one step of it: 0.276 lb are a
-    quarter of a pound."""
+    quarter of a pound, and two ounces are no quarter."""
     step = _STEP.get(amount.unit, Fraction(1, 4))
+    for smaller in _SMALL_STEPS.get(amount.unit, ()):
+        if step * 2 > amount.number:
+            step = smaller
     steps = max(1, round(amount.number / step))
     return Amount(steps * step, amount.unit)
 

@@ -1,8 +1,7 @@
 """What food a run of words means: a known one, or a known one and words beside it.
 
-"Red onions" are onions and "chicken thighs, skin on" chicken; "leek powder" is a food of its own,
-and never stands on the figures of leeks. Where the words could mean two things nothing is
-guessed: the answer says what to ask.
+"Red onions" are onions; "leek powder" is a food of its own, and never stands on the figures of
+leeks. Where the words could mean two things nothing is guessed: the answer says what to ask.
 
 English puts the main word last. A word in front of a food that nobody knows may be where it came
 from, and is given back to be a note; one behind it may make another food of it ("tomato
@@ -138,6 +137,11 @@ class Composer:
                 left.append(words[at])
                 at += 1
         return left
+
+    def otherwise(self, words: Sequence[str], method: Method | None) -> list[str]:
+        """The words that say that it was kept in another way than `method`: smoked sausages."""
+        said = {one: row.methods for one in words if (row := self._beside.words.get(_key([one])))}
+        return [one for one, ways in said.items() if ways and method not in ways]
 
     def _fruit(self, word: str) -> bool:
         """Whether a colour is a food, too: an orange."""

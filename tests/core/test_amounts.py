@@ -15,6 +15,7 @@ from pantry_tui.core.amounts import (
     amount_of,
     exact_amount,
     in_digits,
+    kitchen,
     read_altitude,
     read_amount,
     read_temperature,
@@ -176,3 +177,34 @@ def test_numbers_in_a_text_lose_their_signs_only_where_those_set_off_thousands()
 def test_of_a_weight_it_is_asked(typed: str) -> None:
     with pytest.raises(BadInput, match="could be"):
         read_amount(typed)
+
+
+@pytest.mark.parametrize(
+    ("number", "unit", "taken"),
+    [
+        (Fraction(276, 1000), "lb", Fraction(1, 4)),
+        (Fraction(3, 5), "lb", Fraction(1, 2)),
+        (Fraction(118, 1000), "lb", Fraction(1, 8)),
+        (Fraction(176, 1000), "lb", Fraction(3, 16)),
+        (Fraction(353, 1000), "lb", Fraction(3, 8)),
+        (Fraction(1, 100), "lb", Fraction(1, 16)),
+        (Fraction(54, 1000), "kg", Fraction(5, 100)),
+        (Fraction(26, 1000), "kg", Fraction(3, 100)),
+        (Fraction(14, 10), "kg", Fraction(14, 10)),
+        (Fraction(12), "g", Fraction(10)),
+        (Fraction(3, 16), "pint", Fraction(1, 4)),
+        (Fraction(22, 10), "", Fraction(9, 4)),
+    ],
+)
+def test_what_a_kitchen_takes_of_little_is_little(
+    number: Fraction, unit: str, taken: Fraction
+) -> None:
+    assert kitchen(Amount(number, unit)) == Amount(taken, unit)
+
+
+@given(st.fractions(Fraction(1, 10), Fraction(40), max_denominator=200))
+def test_of_pounds_it_is_a_quarter_off_at_most(pounds: Fraction) -> None:
+    """So that a portion serves about as many as it is said to serve, wherever it is shown."""
+    taken = kitchen(Amount(pounds, "lb")).number
+    assert abs(taken - pounds) <= pounds / 3
+    assert taken - pounds <= Fraction(1, 8)

@@ -14,12 +14,21 @@ from typing import TYPE_CHECKING, Any
 from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
 from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
-from pantry_tui.app.screens.meant import about, all_ready, counted, into, refs_of, said_line
+from pantry_tui.app.screens.meant import (
+    about,
+    all_ready,
+    counted,
+    into,
+    pieces_of,
+    refs_of,
+    said_line,
+)
 from pantry_tui.app.widgets.line import Line, stands_for
 from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import act, reserve
+from pantry_tui.services.stock.rows import DueRow
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches
@@ -44,6 +53,12 @@ REASONS = (
 MISSING = "missing: book it as gone"
 
 NO_STOCK = "Put the cursor on a line of stock first."
+
+
+def _asked_of(lines: Sequence[Line]) -> DueRow | None:
+    """The row of the only line, where it must be said how much of it is meant: a crate, pieces."""
+    row = lines[0].row if len(lines) == 1 else None
+    return row if row is not None and (row.loose or pieces_of(row)) else None
 
 
 class Acting:
@@ -119,10 +134,10 @@ class Acting:
             self._on(lines, do)
 
     def use(self) -> None:
-        """Use one; of a crate it asks how much, unless it must not be eaten at all."""
+        """Use one; of a crate it asks how much, of pieces how many, unless it must not be eaten at
+        all."""
         lines = self.chosen()
-        row = lines[0].row if len(lines) == 1 else None
-        if row is not None and row.loose and row.usable:
+        if (row := _asked_of(lines)) is not None and row.usable:
             self._ask_much(lines, act.use, "amount")
         elif lines:
             self._on(lines, act.use)
@@ -136,20 +151,18 @@ class Acting:
 
         row = lines[0].row
         assert row is not None
-        unit = row.left.unit
+        unit, food = row.left.unit, clip(row.food, 40)
+        if many := pieces_of(row):
+            title = f"How many of the {many}? A number, half, or all. ({food})"
+            ask_line(self.screen, title, "2", drawn, value="1")
+            return
         example = f"2 {unit}" if unit not in ("", "pieces") else "half"
-        ask_line(
-            self.screen,
-            f"How much of the {row.amount or 'one'}? An amount, half, 2 servings, or all. "
-            f"({clip(row.food, 40)})",
-            example,
-            drawn,
-        )
+        title = f"How much of the {row.amount or 'one'}? An amount, half, 2 servings, or all."
+        ask_line(self.screen, f"{title} ({food})", example, drawn)
 
     def _leaves(self, lines: Sequence[Line], do: Do, number: int = 1, **more: Any) -> None:
-        """It leaves otherwise than at table; of a crate it asks how much."""
-        row = lines[0].row if len(lines) == 1 else None
-        if row is not None and row.loose:
+        """It leaves otherwise than at table; of a crate or of pieces it asks how much."""
+        if _asked_of(lines) is not None:
             self._ask_much(lines, do, "count", **more)
         else:
             self._on(lines, do, number, **more)
@@ -165,9 +178,15 @@ class Acting:
         self._choose(
             "Not there, and nobody knows why?",
             (MISSING,),
-            lambda lines, _, number: self._on(lines, act.missing, number),
+            lambda lines, _, number: self._gone(lines, number),
             counts=True,
         )
+
+    def _gone(self, lines: Sequence[Line], number: int) -> None:
+        if pieces_of(_asked_of(lines)):
+            self._leaves(lines, act.missing)
+        else:
+            self._on(lines, act.missing, number)
 
     def ready(self) -> None:
         """A batch in progress is ready: all of it that still is. Of a crock it asks into what."""
@@ -197,8 +216,7 @@ class Acting:
             return self._do(lines, act.give, number, to=to)
 
         title = f"Give away {about(lines)}: to whom?{more}"
-        row = lines[0].row if len(lines) == 1 else None
-        if row is not None and row.loose:
+        if _asked_of(lines) is not None:
             then = given(lambda whom: self._leaves(lines, act.give, to=whom))
             self.screen.host.push_screen(TypeLine(title, "Aunt Sunniva"), then)
         else:
@@ -235,8 +253,7 @@ class Acting:
         self._choose("Discard: why?", REASONS, self._discard)
 
     def _discard(self, lines: Sequence[Line], why: str, number: int) -> None:
-        row = lines[0].row if len(lines) == 1 else None
-        if why == REASONS[-1] and row is not None and row.loose:
+        if why == REASONS[-1] and _asked_of(lines) is not None:
             then = given(lambda words: self._leaves(lines, act.discard, why=words))
             self.screen.host.push_screen(TypeLine("Discard: why?", "what is wrong with it"), then)
             return

@@ -300,9 +300,16 @@ class FileLine(TypeLine):
 
 
 def ask_line(
-    screen: ListScreen, title: str, example: str, do: Callable[[str], Done], *, empty: bool = False
+    screen: ListScreen,
+    title: str,
+    example: str,
+    do: Callable[[str], Done],
+    *,
+    value: str = "",
+    empty: bool = False,
 ) -> None:
-    """Ask for a line and do what it says; a line that cannot be done stays to be mended."""
+    """Ask for a line and do what it says; a line that cannot be done stays to be mended. `value`
+    stands there already, and Enter takes it."""
     done: list[Done] = []
 
     def accept(typed: str) -> None:
@@ -312,7 +319,9 @@ def ask_line(
         screen.host.report(done[-1])
         screen.settle_list()
 
-    screen.app.push_screen(TypeLine(title, example, empty=empty, accept=accept), given(answered))
+    screen.app.push_screen(
+        TypeLine(title, example, value, empty=empty, accept=accept), given(answered)
+    )
 
 
 def given(then: Callable[[str], None]) -> Callable[[str | None], None]:

@@ -9,11 +9,13 @@ from typing import Any
 
 from pantry_tui.app.format import clip
 from pantry_tui.app.widgets.line import Line
+from pantry_tui.core.vessels import Vessel, vessel_of
 from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import repack
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import act
+from pantry_tui.services.stock.rows import DueRow
 
 
 @wraps(act.ready)
@@ -41,6 +43,15 @@ def refs_of(lines: Sequence[Line], number: int) -> list[str]:
     if number > row.count:
         raise Refused(f"Only {row.count} of {row.code} {row.food} stand here in this state.")
     return list(row.container_ids[:number])
+
+
+def pieces_of(row: DueRow | None) -> int:
+    """How many pieces lie there that are taken one by one: eggs, heads of cabbage; 0 of anything
+    else."""
+    if row is None or row.left.unit != "pieces" or row.left.amount < 2:
+        return 0
+    loose = vessel_of(row.method, row.size, "") is Vessel.PIECES
+    return int(row.left.amount) if loose else 0
 
 
 def about(lines: Sequence[Line]) -> str:

@@ -130,8 +130,8 @@ class Reckoning:
             into = frozen if state is State.OPEN and span.frozen else found
             into[state] = min(into.get(state, day), day)
         came = self.told[0] if self.told else None
-        if came is not None and came.span.opened and not came.said.speaks_of(self.batch.food.name):
-            # Of what came open, and no publication knows open, no more than it would have shut.
+        if came is not None and came.span.opened and came.said.of_its_kind(self.batch.food.name):
+            # What came open keeps no longer than it would have shut.
             found.setdefault(State.SEALED, self.batch.made or came.span.day)
         return frozen | found
 

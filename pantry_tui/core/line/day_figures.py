@@ -19,6 +19,7 @@ class Day:
     said: bool = False
     ask: tuple[str, tuple[str, ...], str] | None = None
     weekday: int | None = None  # of a day that is named by it alone, Monday 0
+    among: str = ""  # the words of which it is the first day, "this week"
     opened: date | None = None  # on which it was opened, which is no day on which it was made
 
 

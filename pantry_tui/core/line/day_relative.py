@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date, timedelta
 from fractions import Fraction
 
@@ -33,6 +34,8 @@ def relative(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     for phrase, back in VAGUE.items():
         words = phrase.split()
         if line.says(i, *words):
+            if phrase in _NOW:
+                return i + len(words), Day(_NOW[phrase](today), among=phrase)
             earliest = _begins(phrase, today) or today - timedelta(days=back)
             why = (
                 f"{begun(phrase)} could be many days: give one, "
@@ -47,11 +50,22 @@ def _begins(phrase: str, today: date) -> date | None:
     monday, first = today - timedelta(days=today.weekday()), today.replace(day=1)
     return {
         "last week": monday - timedelta(days=7),
-        "this week": monday,
         "last weekend": monday - timedelta(days=2),
         "last month": (first - timedelta(days=1)).replace(day=1),
-        "this month": first,
     }.get(phrase)
+
+
+def _week(today: date) -> date:
+    """The first day of this week, whichever of Sunday and Monday a household begins it with."""
+    monday = today - timedelta(days=today.weekday())
+    return monday if today.weekday() == 6 else monday - timedelta(days=1)
+
+
+#: What is still running has one first day, the strict reading, as a month or a year has.
+_NOW: dict[str, Callable[[date], date]] = {
+    "this week": _week,
+    "this month": lambda today: today.replace(day=1),
+}
 
 
 _SPANS = {"fortnight": ("week", 2), "wk": ("week", 1), "mth": ("month", 1), "yr": ("year", 1)}

@@ -81,7 +81,7 @@ LEADS = _phrases(
     "started on;started in;made on;made in;put up on;put up in;put up;started;begun;made;since;"
     "on the;on;in;the;dated;date;back in;some time in;sometime in;week of;around;about;circa;ca;"
     "laid;picked;dug;lifted;harvested;gathered;foraged;caught;killed;slaughtered;butchered;shot;"
-    "baked"
+    "baked;from"
 )
 NOBODY_KNOWS = _phrases(
     "date unknown;unknown date;made unknown;undated;no date;don't know when;no idea when;"

@@ -266,7 +266,7 @@ def _is_date_place(line: Line, i: int, last: int) -> bool:
     return (
         bool(last)
         or alone(line, i)
-        or before in ("in", "since", "of")
+        or before in ("in", "since", "of", "from")
         or (token is not None and token.kind is Kind.NUMBER)
         or bool(_year_at(line, i + 1)[1])
     )

@@ -245,6 +245,7 @@ def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
         yield f"{MOIST}."
     meat = food.group is Group.MEAT and "jerky" in food.name
     cool = smoke.never_came_to(clause) and food.group is not Group.HERB
+    cool = cool or says(smoke.NOT_HOT, clause) is not None
     if meat and (re.search(words.UNHEATED, clause) or cool):
         yield f"jerky is heated to {_JERKY_F} F inside, poultry to 165 F, before it is dried."
     elif cool or smoke.drying_failed(re.sub(PURPOSE, " ", clause)):

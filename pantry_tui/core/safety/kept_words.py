@@ -146,7 +146,7 @@ MADE_SO = (
     r"\b(?:set|cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|drain\w*|proo?v?(?:ed|ing)|"
     r"pellicle|before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
     r"simmer\w*|slow cooker|oven|smoker|hung|rais(?:e|ed|ing)|dough|soak\w*|macerat\w*|"
-    r"in (?:sugar|salt|brine|vinegar|spices))\b"
+    r"in (?:the |its |their |a )?(?:sugar|salt|brine|cure|vinegar|spices|marinade))\b"
 )
 #: Where it is soon hotter than a room: a parked car, the sun.
 HOT_PLACE = (

@@ -54,7 +54,8 @@ _WARM = (
 _READ = (
     r"(?:(?: (?:thermometer|temp\w*|shelf|door|inside|display|dial))? (?:was|is|were|at|reads?|"
     r"reading|showed|shows|said|says|stood|ran|runs|running|crept|went|got|rose|climbed|hit|"
-    r"reached|up|down|to|only|about|around|over|above|nearly|now|all|night|day|up to))+"
+    r"reached|up|down|to|only|about|around|over|above|nearly|now|all|night|day|up to)|"
+    r" (?:thermometer|temp\w*|dial))+"
 )
 _NUMBER = (
     r"(\d+(?:\.\d+)?)(?![\d.])(?! ?(?:%|h\b|hours?|min|days?|weeks?|jars|packs|boxes|l\b|lit|lb|kg|"

@@ -18,6 +18,13 @@ _MEAL = (
 )
 _LEFT = r"(?:left ?overs?|remains|rest|remnants|scraps|extras)"
 
+#: What stands there by the name of its day.
+_FOOD = (
+    r"(?:stew|soup|curry|roast|joint|chicken|beef|pork|lamb|turkey|ham|meat|mince|fish|rice|pasta|"
+    r"sauce|chill?i|casserole|stock|gravy|food|batch|cooking|pot|veg\w*|mash|potatoes|beans|"
+    r"lentils|dhal|dal|risotto|bolognese|lasagne|pie|goulash|broth|pan|hot ?pot|tagine|one)"
+)
+
 _SEVERAL = r"(?:an? (?:few|couple of|couple)|few|couple of|some|several)"
 #: Before an age that is of the batch, and not of what went into it.
 _LEAD = (
@@ -40,10 +47,11 @@ AGED = (
     rf"^{_LEAD}(\d+) (day|week|month)s? ago$",
     # "4 days in the fridge" alone may be how long it keeps.
     rf"^(?:it |this |has |have |had |is |was |been |now |already |stood |sat |spent |for |"
-    rf"{_THERE} )*(?:been|already|stood|sat|spent|now)(?: (?:{_THERE}|for|in|about|over|nearly|now|"
-    rf"already))* "
-    rf"(\d+) (day|week|month)s?(?: (?:{_THERE}|now|already|in all))*$",
-    rf"^(?:{_THERE} )?(?:for )?(\d+) (day|week|month)s?(?: {_THERE})? (?:now|already)$",
+    rf"{_THERE} )*(?:been|already|stood|sat|spent|now|over|nearly)(?: (?:{_THERE}|for|"
+    rf"in|about|over|nearly|now|already))* (\d+) (day|week|month)s?(?: (?:{_THERE}|now|already|"
+    rf"in all))*$",
+    rf"^(?:(?:{_THERE}|must|be|about|is|it|for|over|nearly) )*(\d+) (day|week|"
+    rf"month)s?(?: {_THERE})? (?:by )?(?:now|already)$",
     DAY_N,
 )
 #: Since when it stands there.
@@ -63,6 +71,8 @@ _LEFTOVERS = (
     rf"{_WHOSE}({_DAY})(?: {_MEAL})? {_LEFT}\b",
     rf"\b{_LEFT} (?:(?:of|from|the|our|after) )*({_DAY})(?: {_MEAL})?$",
 )
+#: "Sunday's stew"; a meal of that day may be meant for it.
+WHOSE_DAY = rf"{_WHOSE}({_DAY}) 's(?: (?:\w+ )?{_FOOD})?$"
 REST = {
     Method.FRESH: _LEFTOVERS,
     Method.BOUGHT: _LEFTOVERS,
@@ -72,9 +82,8 @@ REST = {
         r"(?!(?:recipe|paper|market|picking|menu|magazine|show|class|shop|delivery|book)\b)\w+$",
         rf"{_WHOSE}(?:from|left from|left over from|left after) (?:the |our )?(?:{_MEAL} (?:on )?)?"
         rf"({_DAY})(?: {_MEAL})?$",
-        # "Sunday's stew"; a meal of that day may be meant for it.
-        rf"{_WHOSE}({_DAY}) 's(?: (?!(?:{_MEAL}|recipe|paper|market|menu|guests?|picnic|table|best|"
-        r"delivery|class|job|work|share|plan|portion)\b)\w+)?$",
+        rf"^(?:\w+ )?{_FOOD} from (?:the )?({_DAY})(?: {_MEAL})?$",
+        WHOSE_DAY,
     ),
 }
 #: What begins the days that its record counts.
@@ -118,15 +127,25 @@ IN_FIGURES = (
     r"(?i)((?:^|\b(?:on|since|from|of|by|before|until|till|date|dated|exp|expir\w+|bb|end|cooked|"
     r"made|bought|opened|smoked|thawed|defrosted|roasted|baked|mixed|put up|got|caught|delivered|"
     r"minced|boiled|fried|stewed|it|says|was|is|label))[ :]{1,2}|"
-    r"^)(\d{1,2})([./])(\d{1,2})(?:\3(\d{4}|\d{2}))?\.?(?![\d./%])(?=\s*(?:$|[,;!?)\n]| (?:and|"
+    r"^)(\d{1,2})([./-])(\d{1,2})(?:\3(\d{4}|\d{2}))?\.?(?![\d./%])(?=\s*(?:$|[,;!?)\n]| (?:and|"
     r"with|at|by|then|so|but|for|last|already)\b))"
 )
+DOTTED = rf"(?i)\b(\d{{1,2}})\. ?(?={_MONTH}\b)"
 #: Parts of a whole, unless a day is surely meant.
 FRACTIONS = frozenset({(1, 2), (1, 3), (2, 3), (1, 4), (3, 4), (1, 5), (1, 8), (3, 8)})
 SURELY_A_DAY = r"(?i)\b(?:on|since|from|date|dated|by|before|until|till|exp\w*|bb)\b\W*$"
 #: The same said otherwise.
 SAME = (
     (r"\b(\d+) ?d\b", r"\1 days"),
+    (r"\bwks?\b", "week"),
+    (r"(?<=over )a (?=week\b)|(?<=nearly )a (?=week\b)|(?<=almost )a (?=week\b)", "1 "),
+    (r"\bmon's\b", "monday's"),
+    (r"\btues?'s\b", "tuesday's"),
+    (r"\bwed(?:s|nes)?'s\b", "wednesday's"),
+    (r"\bthu(?:r|rs)?'s\b", "thursday's"),
+    (r"\bfri's\b", "friday's"),
+    (r"\bsat's\b", "saturday's"),
+    (r"\bsun's\b", "sunday's"),
     (r"\bnights? (?=old|ago|back)", "days "),
     (r"\bfortnights?\b", "2 weeks"),
     (r"\ba 2 weeks\b", "2 weeks"),

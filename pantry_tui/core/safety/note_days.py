@@ -53,11 +53,11 @@ def days_of(method: Method, note: str, noted: date) -> Iterator[Told]:
             yield Told(typed, last, Of.LAST)
             continue
         done = done_of(plain)
-        for day in (_aged(done, noted), _standing(method, done, noted)):
+        for day in (_aged(done, noted), _standing(method, plain, done, noted)):
             if day is not None:
                 yield Told(typed, day, Of.MADE)
         for verbs, of in ((words.BEGAN[method], Of.MADE), (words.OPENED, Of.OPENED)):
-            for found in re.finditer(rf"(?:\b|^)(?:{verbs})\b((?: [\w']+){{1,8}})", done):
+            for found in re.finditer(rf"(?:\b|^)(?:{verbs})\b((?: [\w'-]+){{1,8}})", done):
                 denied = re.search(rf"{DENIAL} (?:\w+ )?$", done[: found.start()])
                 day = None if denied else _named(found[1].split(), noted)
                 if day is not None:
@@ -77,11 +77,13 @@ def _with_dates(note: str, noted: date) -> tuple[str, dict[str, str]]:
         as_typed[plain] = found[0][len(found[1]) :].rstrip(".")
         return f"{found[1]}{plain}"
 
-    return re.sub(words.IN_FIGURES, spelled, note), as_typed
+    return re.sub(words.IN_FIGURES, spelled, re.sub(words.DOTTED, r"\1 ", note)), as_typed
 
 
 def _of_figures(found: re.Match[str], noted: date, *, nearest: bool) -> date | None:
     one, two, year = int(found[2]), int(found[4]), found[5]
+    if found[3] == "-" and len(year or "") < 4:
+        return None
     sure = re.search(words.SURELY_A_DAY, found[1])
     if found[3] == "/" and (one, two) in words.FRACTIONS and not (sure or year):
         return None
@@ -123,12 +125,15 @@ def _aged(done: str, noted: date) -> date | None:
     return None
 
 
-def _standing(method: Method, done: str, noted: date) -> date | None:
+def _standing(method: Method, clause: str, done: str, noted: date) -> date | None:
     """The day since which it stands there, or of which it is a rest."""
+    alone = done == clause
     if (bare := re.search(words.BARE, done)) is not None:
         day = _nearest(bare[1], noted)
         return day if day is not None and day <= noted else None
     for pattern in (words.SINCE, *words.REST.get(method, ())):
+        if pattern is words.WHOSE_DAY and not alone:
+            continue  # "monday's, for Jane"
         if found := re.search(pattern, done):
             day = _named(found[1].split(), noted)
             if day is not None and day <= noted:

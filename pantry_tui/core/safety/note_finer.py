@@ -30,7 +30,7 @@ _OF_ELSE = (
 _MINCED = (
     rf"\b(?:minced|ground|"
     rf"mince(?:meat)?(?= *$| now)|hamburgers?|burgers?|meat ?balls?|patties|tartare?|"
-    rf"sausage ?meat|chopped (?:fine\w*|small|up fine)|finely chopped)\b{_OF_ELSE}|"
+    rf"sausage ?meat|chopped (?:up )?(?:fine\w*|small)|finely chopped)\b{_OF_ELSE}|"
     r"\b(?:through|into|in) (?:the |a |our )?(?:mincer|grinder|meat grinder|food processor)\b"
 )
 #: Stew meat.
@@ -46,7 +46,8 @@ _SO = (
     r")*"
 )
 _ENDS = (
-    r"(?= *$| (?:up|at|by|on|in|it|them|all|this|that|myself|ourselves|now|today|yesterday|already|"
+    r"(?= *$| (?:up|at|by|on|in|it|them|all|this|that|myself|ourselves|now|of (?:it|them)|today|"
+    r"yesterday|already|"
     r"fresh\w*|fine\w*|coarse\w*|twice|once|half|some|with (?:the|our|my) (?:mincer|grinder)|and|"
     r"for|the (?:meat|beef|pork|lamb|lot|rest)|(?:mon|tues|wednes|thurs|fri|satur|sun)day|this|"
     r"last)\b)"

@@ -121,6 +121,8 @@ _WHERE = (
 )
 _UNDER = (
     rf"\b(?:luke ?warm|raw|bloody|cold) {_WHERE}|\b(?:still|half) (?:raw|frozen {_WHERE})\b|"
+    r"\b(?:bit|little|slightly|rather|partly|looks?|looked) raw\b|"
+    r"\bcould have (?:done with|used|had) (?:\w+ )?(?:longer|more (?:time|cooking))\b|"
     r"\b(?:half|part|partly) (?:cooked|done)\b(?! (?:first|before|then|and (?:then|finish\w*)))|"
     r"\bneed(?:s|ed)? (?:more|longer) (?:cooking|time in the oven|in the oven)\b|"
     rf"\b{DENIED} (?:quite|nearly|fully|properly|really) (?:cooked|done)\b|"

@@ -11,7 +11,7 @@ from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.denial import affirmed
 
 _SOAKED = (
-    r"(?:soaked|soaking|steeped|re ?hydrated|hydrated|re ?constituted|sprouted|sprouting|"
+    r"(?:soaked|soaking|steeped|steeping|re ?hydrated|hydrated|re ?constituted|sprouted|sprouting|"
     r"germinat\w+)"
 )
 _DRIED_AGAIN = (
@@ -54,14 +54,16 @@ _MIXED = (
     rf"\badded {_OF_IT}{_LIQUID}|\b(?:put|left|set) to soak\b|\bwetted\b"
 )
 _KIND = (
-    r"(?:(?:a|an|the|is|it is|now|already|made|mixed|as|ready|some|left ?over|rest of the|bread|"
+    r"(?:(?:a|an|the|is|half|all|of|it|it is|now|already|made|mixed|as|ready|some|left ?over|"
+    r"rest of the|bread|"
     r"pizza|pancake|waffle|cr[eê]pe|pie|pastry|pasta|cookie|biscuit|cake|drop|dumpling|noodle|"
     r"yorkshire|sour ?dough|flour|wet|thick|thin|fresh|raw) )*"
 )
 #: What flour and a mix are by then.
 _BATTER = (
-    rf"^{_KIND}(?:batter|dough|slurry|starter|levain|poolish|biga)$|"
-    r"\b(?:made|mixed|stirred|turned|worked|beaten|rolled|kneaded)(?: up)? (?:in)?to (?:a |the |"
+    rf"^{_KIND}(?:batter|dough|slurry|starter|levain|poolish|biga)(?: (?:of it|already|now))?$|"
+    r"\b(?:made|mixed|stirred|turned|worked|beaten|rolled|kneaded)(?: up)? (?:into|to|as) (?:a |"
+    r"the |"
     r"some )?(?:\w+ )?(?:batter|dough|paste|slurry|pastry|porridge)\b|\bkneaded\b|\b(?:dough|"
     r"batter) (?:is |was |has |made|mixed|ready|rising|resting|proving|from)"
 )
@@ -81,7 +83,7 @@ def made_wet(food: FoodFacts, clause: str, done: str, *, dry: bool, sample: str)
     else dried by somebody, who may have dipped it first. `sample` is the pattern of what is a taste
     of it alone."""
     dried_since = re.search(_DRIED_AGAIN if dry else DRIED_SINCE, done) is not None
-    told = _SOAKED if dry else _SOAKED.replace("soaked|soaking|steeped|", "")
+    told = _SOAKED if dry else _SOAKED.replace("soaked|soaking|steeped|steeping|", "")
     if not dried_since and affirmed(done, rf"\b{told}\b{sample}"):
         return True
     wants = re.search(_WANTS, clause) is not None

@@ -255,7 +255,8 @@ HIGH_UP = any_of(
 #: Jars that stood in water that boils, not food that was covered with it.
 BATH = (
     r"(?<!with )(?<!added )(?<!poured )(?<!filled )(?<!of )(?<!on )(?<!over )(?<!cup )"
-    r"\bboiling water\b(?! (?:over|poured|on top|added|to cover))|\bwater ?bath(?:ed)?\b"
+    r"\bboiling water\b(?! (?:over|poured|on top|added|to (?:cover|within|the|leave|\d)))|"
+    r"\bwater ?bath(?:ed)?\b"
 )
 LIDS = any_of(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 #: Said of lids, and no failure; nobody looked yet; rings are taken off what is well sealed; and a

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 
 from pantry_tui.core.canned import LIDDED, PROCESSED, WORKING
+from pantry_tui.core.dates import say
 from pantry_tui.core.line.counts import take_held
 from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
@@ -40,6 +41,11 @@ from pantry_tui.services.rows import Ask, PutUpReading
 
 #: Methods of which it is known what the food is packed in.
 _PACKED = LIDDED | {Method.FROZEN, Method.SUGAR, Method.BOUGHT}
+#: What keeps so for months: the first day that may be meant is the strict one, and costs little.
+_FOR_MONTHS = PROCESSED | {
+    *(Method.JAM, Method.VINEGAR_PICKLE, Method.FREEZER_JAM, Method.DRIED, Method.FREEZE_DRIED),
+    *(Method.FROZEN, Method.SUGAR, Method.CELLAR, Method.RENDERED_FAT),
+}
 #: Ways to name where none was said: of what stands in a fridge, and elsewhere.
 _COLD = (Method.FRESH, Method.MEAL, Method.FRIDGE_PICKLE, Method.BOUGHT)
 _WARM = (Method.PRESSURE, Method.DRIED, Method.FROZEN, Method.BOUGHT)
@@ -302,6 +308,13 @@ def _reading(
         group, acidity = food.facts.group.value, food.facts.acidity.value
     unsaid = day.unknown or (day.opened is not None and not day.said)
     made = None if unsaid else day.day or kitchen.today
+    if day.among and day.day is not None and method not in _FOR_MONTHS and day.ask is None:
+        # What works is ready sooner, the earlier it was begun; what keeps for days has none over.
+        choices = (day.day.isoformat(),)
+        first = f"for example {say(day.day)}, if nobody knows"
+        ask(
+            "made", day.among, choices, f"{begun(day.among)} could be many days: give one, {first}."
+        )
     if day.opened is not None:
         pairs.pop("state", None)  # it came shut, and was opened on that day
         if day.ask is None and (wrong := opened_wrongly(day.opened, made, method, held.vessel)):

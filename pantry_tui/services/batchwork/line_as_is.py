@@ -29,6 +29,8 @@ _MAYBE = frozenset({"bag", "box", "bucket", "barrel"})
 _A_BAG = 4
 #: In pounds: so much of a large crop may be more than one.
 _SEVERAL = 6
+#: Yogurt that stands in a fridge is set already, whoever made it, and keeps as bought yogurt does.
+_SET = Method.LACTIC.value
 #: Flour, oil, spices: nobody does more to them than buy them.
 _STAPLES = frozenset({Group.GRAIN, Group.FAT, Group.HERB})
 _POUNDS = {
@@ -49,8 +51,10 @@ def as_it_is(
         return None
     if climate in _DRY and Method.CELLAR.value in usual:
         return Method.CELLAR if _whole(held) else None
-    if climate is Climate.FRIDGE and facts.group is Group.DAIRY and _only_bought(usual):
-        return Method.FRESH
+    if facts.group is Group.DAIRY and _only_bought(usual, _SET):
+        # No cheese may stand in a cellar, whether it was bought or not: the refusal says where.
+        cold = climate is Climate.FRIDGE
+        return Method.FRESH if cold or facts.name.endswith("cheese") else None
     sugar = facts.group is Group.SWEET and "sugar" in facts.classes and _only_bought(usual)
     dry = facts.group in _STAPLES and usual == (Method.BOUGHT.value,)
     dry = dry and not ("bean" in facts.classes and _jarred(held))
@@ -102,9 +106,9 @@ def _jarred(held: Held) -> bool:
     )
 
 
-def _only_bought(usual: tuple[str, ...]) -> bool:
-    """Whether a household does nothing to it but buy it, or freeze it."""
-    return set(usual) <= {Method.BOUGHT.value, Method.FROZEN.value, Method.FRESH.value}
+def _only_bought(usual: tuple[str, ...], *more: str) -> bool:
+    """Whether a household does nothing to it but buy it, or freeze it, or `more`."""
+    return set(usual) <= {Method.BOUGHT.value, Method.FROZEN.value, Method.FRESH.value, *more}
 
 
 def _whole(held: Held) -> bool:

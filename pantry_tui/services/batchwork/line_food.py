@@ -121,6 +121,7 @@ def as_typed(food: Food, note: str, kitchen: Kitchen, method: Method | None) -> 
         return food.typed
     named = {part for word in _letters(food.name) for part in single(word)}
     more = kitchen.composer.telling(_letters(food.typed))
+    more += kitchen.composer.otherwise(_letters(food.typed), method)
     told = any(len(one) > 1 and one not in FILLERS and not _said_in(one, named) for one in more)
     return food.typed if told else ""
 

@@ -186,9 +186,9 @@ def _implied(food: Food, climate: Climate | None, held: Held, kitchen: Kitchen) 
     if climate is Climate.CELLAR and not jarred:
         raw = facts.known and facts.group in (Group.VEGETABLE, Group.FRUIT)
         return Method.CELLAR if raw and not facts.name.startswith(("dried", "pickled")) else None
+    if facts.name in ("eggs", "duck eggs", "quail eggs"):
+        return Method.FRESH
     if climate is Climate.FRIDGE:
-        if facts.name in ("eggs", "duck eggs", "quail eggs"):
-            return Method.FRESH
         cooked = facts.group is Group.MEAL or facts.name.startswith(("cooked ", "boiled "))
         return Method.MEAL if cooked else None
     return None

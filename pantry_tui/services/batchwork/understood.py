@@ -9,7 +9,7 @@ from dataclasses import replace
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.canned import PROCESSED
-from pantry_tui.core.line.givers import says_given
+from pantry_tui.core.line.givers import says_given, says_where_from
 from pantry_tui.core.safety.possible import impossible, with_degrees
 from pantry_tui.core.safety.prepared import PREPARED
 from pantry_tui.core.safety.process import is_form
@@ -146,6 +146,16 @@ def _told_anywhere(reading: PutUpReading) -> PutUpReading:
     )
 
 
+def _where_from(reading: PutUpReading) -> PutUpReading:
+    """With what says where it comes from, and nothing else, in its note."""
+    canned = reading.method in PROCESSED
+    told = [one for one in reading.unread if says_where_from(one, canned=canned)]
+    if not told or reading.method is None:
+        return reading
+    rest = tuple(one for one in reading.unread if one not in told)
+    return replace(reading, note="; ".join(filter(None, (reading.note, *told))), unread=rest)
+
+
 def _by_others(reading: PutUpReading) -> PutUpReading:
     """With who canned it, where the line or its note says in any words that others did."""
     if reading.method not in PROCESSED or any(key_named(key) == "by" for key, _ in reading.process):
@@ -180,7 +190,7 @@ def _by_its_form(p: Pantry, reading: PutUpReading) -> PutUpReading:
 
 def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
-    reading = _by_others(_told_anywhere(_as_prepared(p, reading, typed_food)))
+    reading = _by_others(_where_from(_told_anywhere(_as_prepared(p, reading, typed_food))))
     details = read_details(reading.process)
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = list(reading.asks)

@@ -27,7 +27,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.nouns import counted_as
 from pantry_tui.services.plan.own_yields import own_yields
 from pantry_tui.services.plan.portions import MISSING, holds, leavings_of, whole
-from pantry_tui.services.plan.servings import weight
+from pantry_tui.services.plan.servings import per_pint, weight
 from pantry_tui.services.plan.ways import shared_out, shares
 from pantry_tui.services.stock.came_of import born
 
@@ -295,8 +295,7 @@ def fresh_pounds(p: Pantry, way: Usual, count: int) -> tuple[float | None, str, 
     found = load_yields().get((way.batch.food.name, way.batch.method))
     if found is None or not way.batch.size.lower().startswith(_VOLUMES):
         return None, "", ""
-    food = p.tables.index.find(way.batch.food.name)
-    a_pint = food.servings_per_pint if food and food.servings_per_pint else 4.0
+    a_pint = per_pint(p.tables.index.find(way.batch.food.name))
     pounds = count * way.servings / a_pint * found.per_pint
     words = "; ".join(filter(None, (found.wording, "an estimate" if found.weak else "")))
     source = f"{p.tables.sources[found.source]} ({found.trust.shown})"

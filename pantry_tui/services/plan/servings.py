@@ -66,7 +66,6 @@ def in_amount(p: Pantry, name: str, group: Group, method: Method, held: Amount) 
     """Servings in so much of a food; a piece, or a container of which nobody said how much it
     holds, counts as a pint, an egg in its shell as itself."""
     food = p.tables.index.find(name)
-    per_pint = food.servings_per_pint if food and food.servings_per_pint else _PER_PINT
     if held.unit in _POUNDS:
         pounds = float(held.number) * _POUNDS[held.unit]
         own = food.servings_per_lb if food and group not in _TRIMMED else None
@@ -79,7 +78,12 @@ def in_amount(p: Pantry, name: str, group: Group, method: Method, held: Amount) 
     if not held.unit and group is Group.EGG and (held.number > 1 or method in _IN_SHELL):
         return float(held.number)
     swells = _SWELLS if _dried_from_fresh(name, group, method, food) else 1.0
-    return per_pint * swells * float(held.number) * _PINTS.get(held.unit, 1.0)
+    return per_pint(food) * swells * float(held.number) * _PINTS.get(held.unit, 1.0)
+
+
+def per_pint(food: Food | None) -> float:
+    """Servings in a pint of it; where nobody estimated them, four of half a cup."""
+    return food.servings_per_pint if food and food.servings_per_pint else _PER_PINT
 
 
 def _dried_from_fresh(name: str, group: Group, method: Method, food: Food | None) -> bool:

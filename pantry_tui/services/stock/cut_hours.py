@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date, datetime, time, timedelta, timezone
 
+from pantry_tui.core.dates import say
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import DAY_MIN, EVER, Cut, Place
 from pantry_tui.errors import BadInput
@@ -26,12 +27,15 @@ def read_time(text: str, today: date) -> datetime:
 
 
 def times(start: str, end: str, today: date) -> tuple[datetime | None, datetime]:
-    """From when to when it was off; a bare start later than the end was the evening before, None
-    since nobody knows when ("unknown"). Raises BadInput."""
+    """From when to when it was off; a bare start later than the end was the evening before, a bare
+    end later than its start is of the same day; None since nobody knows when ("unknown"). Raises
+    BadInput."""
     last = read_time(end, today)
     if start.strip().casefold() in _NOBODY_KNOWS:
         return None, last
     first = read_time(start, today)
+    if "-" not in end and (same := datetime.combine(first.date(), last.time())) > first:
+        last = min(last, same)
     if first > last and "-" not in start:
         first -= timedelta(days=1)
     if first > last:
@@ -42,6 +46,17 @@ def times(start: str, end: str, today: date) -> tuple[datetime | None, datetime]
 def iso(then: datetime) -> str:
     """To the minute, with its zone."""
     return then.isoformat(timespec="minutes")
+
+
+def said_as(cut: Cut) -> str:
+    """ "Tue 24 Nov 2026 18:00 to Wed 25 Nov 2026 06:00": as it was read."""
+    ends = datetime.fromisoformat(_local(cut.end.last, cut.end.zone))
+    last = f"{ends:%H:%M}"
+    if cut.start == EVER:
+        return f"until {say(ends.date())} {last}"
+    begins = datetime.fromisoformat(_local(cut.start.first, cut.start.zone))
+    day = "" if begins.date() == ends.date() else f"{say(ends.date())} "
+    return f"{say(begins.date())} {begins:%H:%M} to {day}{last}"
 
 
 def as_booked(place: Place, cut: Cut) -> said.Outage:

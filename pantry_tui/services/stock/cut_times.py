@@ -37,7 +37,7 @@ def read_stretch(p: Pantry, typed: str) -> Stretch:
     if span is None and since is not None:
         begun = spoken(since[1], p.today)
         if begun[-3:-2] == ":":
-            return cut_hours.times(begun, f"{now:%H:%M}", p.today)[0], now
+            return cut_hours.times(begun, f"{now:%Y-%m-%d %H:%M}", p.today)[0], now
     if span is None:
         raise BadInput(
             f"{typed[:40]!r} is neither hours nor from when to when: write 6, 09:00 to 17:30, "

@@ -30,7 +30,7 @@ from pantry_tui.services.clock import local_times
 from pantry_tui.services.judging import Judge
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
-from pantry_tui.services.stock.cut_hours import as_booked, iso
+from pantry_tui.services.stock.cut_hours import as_booked, iso, said_as
 from pantry_tui.services.stock.cut_places import was_cold
 from pantry_tui.services.stock.elsewhere import ASK, elsewhere
 from pantry_tui.services.stock.lines import inside
@@ -316,10 +316,12 @@ def of_length(cut: Cut) -> str:
 
 
 def heading(place: Place, cut: Cut, rows: Sequence[OutageRow], *, ajar: bool = False) -> str:
-    """ "fridge: power cut of 9 h. 2 must go.": what is to be done with the rest is in its rows."""
+    """ "fridge: power cut of 9 h. 2 must go.", and from when to when: what is to be done with the
+    rest is in its rows."""
     go = sum(row.count for row in rows if row.verdict in UNFIT)
     told = f" {go} must go." if go else " Nothing must go." if rows else ""
-    return f"{place.name}: {of_length(cut)}{', its door ajar' if ajar else ''}.{told}"
+    what = f"{of_length(cut)}{', its door ajar' if ajar else ''}"
+    return f"{place.name}: {what}.{told} Read as {said_as(cut)}."
 
 
 def _sum(rows: Sequence[OutageRow], discarded: bool) -> str:

@@ -37,6 +37,7 @@ _WARM = (
     "fridge too warm", "fridge stopped", "fridge not cold", "fridge was 12 C", "fridge quit",
     "fridge defrosted itself", "fridge lost its cold", "50F in the fridge", "fridge at 55",
     "fridge running warm", "fridge not working", "fridge turned itself off", "the power went",
+    "fridge temp 50", "found the fridge open this morning", "the fridge had been unplugged",
     "kids left the fridge open", "stood in a warm fridge", "fridge door not shut",
     "fridge door did not close", "door of the fridge stood open",
 )  # fmt: skip
@@ -44,6 +45,8 @@ _GAS = ("gas bubbles", "bubbling", "fizzy", "bubbles in the jar", "effervescent"
 _RAW = (
     "chicken still pink", "pink inside", "not cooked through", "undercooked", "still pink",
     "a bit pink", "juices ran pink", "juices not clear", "raw in the middle", "half cooked",
+    "a bit raw",
+    "could have done with longer",
     "needs more cooking", "not quite cooked", "pink near the bone", "blood at the bone",
 )  # fmt: skip
 
@@ -52,7 +55,8 @@ BAD = {
     MILK: ("fridge was at 50F", "fridge was off", "fridge stood open overnight"),
     GROUND: ("freezer was at 30F", "freezer was off", "freezer stood open", "power went"),
     PEAS: ("freezer was at 30F", "freezer was off", "freezer stood open overnight"),
-    BEANS: (*_GAS, "gas in the jar", "gas under the lid", "carbonated", "bubbly", "tiny bubbles"),
+    BEANS: (*_GAS, "gas in the jar", "pressure when opened", "gas under the lid", "carbonated",
+        "bubbly", "tiny bubbles"),
     PEACHES: _GAS,
     JAM: _GAS,
     PICKLES: (*_GAS, "bubbly brine"),
@@ -85,7 +89,7 @@ FINE = {
         "bubble tool used", "de-bubbled", "filled while bubbling", "gas stove", "gas canner",
         "no gas bubbles", "bubbles out with a knife", "packed bubbling hot", "cooked on gas",
         "bubbles released", "ran the knife round for bubbles", "worked the bubbles out",
-        "gas mark 4", "on gas",
+        "gas mark 4", "on gas", "tapped out the bubbles", "bubbles poked out with a knife",
     ),
     PEACHES: ("removed air bubbles", "a few air bubbles", "syrup was bubbling"),
     JAM: ("bubbling hot into the jars", "a few air bubbles", "foam skimmed"),

@@ -39,7 +39,10 @@ OLDER = {
         "have had it since friday", "kept since friday", "chilled since friday",
         "already 4 days in the fridge", "in the fridge 4 days already", "on day 4",
         "out of the freezer since sunday", "cooked on 20/11/2026", "made 20.11.26",
-        "in the fridge since sunday, smells fine",
+        "in the fridge since sunday, smells fine", "Sat's", "made 19-11-2026", "21. Nov",
+        "cooked 2026-11-20", "made it last wk", "in the fridge over a week",
+        "soup from sunday lunch",
+        "rest of sunday's chicken", "4 days now",
     ),
     CHICKEN: (
         "bought 20.11.", "in the fridge since sunday", "3 days old", "use by 22 nov",
@@ -72,7 +75,8 @@ NONE = {
         "cooked 25.11.", "cooked on 25/11", "cooked 11/25", "made wednesday",
         "4 days in the fridge",
         "in the fridge since noon", "no rain since sunday", "from sunday market", "not from sunday",
-        "for the 30th", "for day 4 of the trip",
+        "for the 30th", "for day 4 of the trip", "monday's for jane", "saturday's treat",
+        "made for thursday's party", "from our friday box", "1.5 l", "cooked 2.5 hours",
     ),
     CHICKEN: (
         "for sunday lunch", "eat by monday", "use by 30 nov", "from the sunday market",

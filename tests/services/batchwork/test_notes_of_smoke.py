@@ -47,7 +47,11 @@ _DRYER_FAILED = (
 BAD = {
     TROUT: (
         *_NO_BRINE, *_SMOKE_FAILED, "never reached 160F", "not up to 160F", "below 160F inside",
-        "never got to 71 C", "could not get it above 140F", "short of 160F",
+        "never got to 71 C", "could not get it above 140F", "short of 160F", "never warm enough",
+        "stopped short",
+        "off the heat too soon", "not sure it got hot enough", "flesh still looked raw",
+        "wood gone after half an hour", "never went into the brine", "no time to brine",
+        "couldn't get enough heat",
     ),
     SALMON: (*_NO_BRINE, "smoker went out", "ran out of sawdust", "took it out early"),
     SALTED_SALMON: ("not salted", "no brine", "skipped the brine"),
@@ -59,9 +63,14 @@ BAD = {
         "without nitrite", "skipped the cure", "smoke failed",
     ),
     SAUSAGES: ("no cure", "without nitrite", "not salted"),
-    APPLES: (*_DRYER_FAILED, "never got above 100F"),
+    APPLES: (
+        *_DRYER_FAILED, "never got above 100F", "half dry when the power went", "never got dry",
+        "still had an hour to go", "wasn't finished", "kids switched it off",
+        "turned off by mistake",
+        "only six of the ten hours",
+    ),
     MUSHROOMS: _DRYER_FAILED,
-    JERKY: (*_DRYER_FAILED, "never reached 160F"),
+    JERKY: (*_DRYER_FAILED, "never reached 160F", "not hot enough"),
 }  # fmt: skip
 FINE = {
     TROUT: (
@@ -76,7 +85,9 @@ FINE = {
         "started early in the morning", "smoked early today", "smoker never went out",
         "stopped when 160F was reached", "never below 225F", "ran out of freezer bags",
         "heat off, rested 10 minutes", "hit 160 F", "off the bone", "chips soaked first",
-        "pellets were cherry", "took off the bones", "the smoke ring is lovely",
+        "pellets were cherry", "took off the bones", "left overnight in the brine",
+        "wood ran low but lasted", "smoke for an hour, then hot to 165F", "not too much smoke",
+        "lightly salted this time", "fire was slow to start", "the smoke ring is lovely",
     ),
     SALMON: ("ran out of jars", "smoke all night", "not too salty", "brine poured off"),
     PORK: ("reached 195F", "took it off the heat at 165F"),
@@ -91,6 +102,8 @@ FINE = {
         "dehydrator stopped by itself after 10 hours", "took them out when leathery",
         "dried in the oven overnight", "power was off when I labelled", "early apples",
         "the oven stayed on", "timer set to 10 h", "power went after they were dry",
+        "turned the trays half way",
+        "turned off when dry", "finished in the oven until brittle", "no rain",
     ),
     BASIL: ("never got above 100F", "dried under 95 F"),
     JERKY: ("heated to 160 F first, dried at 140 F", "reached 160F", "ran out of bags"),

@@ -14,6 +14,7 @@ from pantry_tui.reference.yields import Yield, load_yields
 from pantry_tui.services.batchwork.calc.answer import Answer, Books, Line, span, tidy
 from pantry_tui.services.batchwork.calc.dry import food_of
 from pantry_tui.services.batchwork.calc.sentence import BASKETS, Item, Sentence
+from pantry_tui.services.plan.servings import per_pint
 
 _POUND = float(GRAMS["lb"])
 #: Which way is meant where none is said, the first that has a figure.
@@ -225,7 +226,7 @@ def packs(books: Books, said: Sentence) -> Answer:
     eaters = int(people.value) if people else books.people or 2
     pints = pounds / row.per_pint
     source = books.cite(row) + (f"; {basket}" if basket else "")
-    servings = _servings(books, food)
+    servings = per_pint(books.tables.index.find(food.name))
     each = eaters / servings
     how = f"{pints:.3g} pints / ({eaters} people / {servings:g} servings a pint)"
     first = Line("packs, one meal each", full(pints, each), "packs", how, source)
@@ -239,9 +240,3 @@ def packs(books: Books, said: Sentence) -> Answer:
     what = f"to freeze in a day in {cubic:g} cubic ft"
     also.append(Line(what, tidy(load.low * cubic), "lb", load.wording, books.cite(load)))
     return Answer(first, tuple(also), _weak(row))
-
-
-def _servings(books: Books, food: FoodFacts) -> float:
-    """Servings a pint; where nobody estimated them, four of half a cup."""
-    found = books.tables.index.find(food.name)
-    return (found.servings_per_pint if found else None) or 4.0
