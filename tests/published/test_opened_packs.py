@@ -45,10 +45,10 @@ def opened(food: str, size: str, place: str, **process: str) -> Told:
         ("coconut milk", "tin", {}, 4, 4), ("coconut milk", "carton", SHELF, 4, 4),
         ("tomatoes", "jar", {}, None, 5), ("tomatoes", "carton", SHELF, None, 5),
         ("peaches", "jar", {}, None, 5), ("sauerkraut", "jar", {}, 5, 5),
-        ("diced tomatoes", "carton", SHELF, 5, 5), ("pickled garlic", "jar", {}, 31, 5),
-        ("carrots", "jar", {}, None, 3), ("chickpeas", "jar", {}, None, 3),
+        ("diced tomatoes", "carton", SHELF, 5, 5), ("pickled garlic", "jar", SHELF, 31, 5),
+        ("carrots", "jar", SHELF, None, 3), ("chickpeas", "jar", {}, None, 3),
         ("dry beans", "carton", {}, None, 3), ("lentils", "pouch", {}, None, 3),
-        ("pickling cucumbers", "jar", {}, None, 3), ("canned soup", "carton", {}, 3, 3),
+        ("pickling cucumbers", "jar", SHELF, None, 3), ("canned soup", "carton", {}, 3, 3),
         ("canned tuna", "pouch", {}, 2, 2), ("tuna", "pouch", SHELF, None, 2),
         ("tuna", "jar", SHELF, None, 2), ("beef stew", "jar", SHELF, None, 3),
         ("applesauce", "jar", {}, 7, 7), ("salsa", "jar", {}, 31, None),
@@ -131,8 +131,8 @@ def test_milk_powder_stands_open_in_a_pantry_for_three_months(size: str) -> None
         ("coconut milk", "tin", {}, 731), ("coconut milk", "carton", SHELF, 731),
         ("olives", "jar", {}, 365), ("salsa", "jar", {}, 365), ("applesauce", "jar", {}, 365),
         ("cranberry sauce", "tin", {}, 365), ("powdered milk", "tin", {}, 1096),
-        ("tuna", "pouch", SHELF, 365), ("carrots", "jar", {}, 365), ("tomatoes", "jar", {}, 365),
-        ("pickling cucumbers", "jar", {}, 365),
+        ("tuna", "pouch", SHELF, 365), ("carrots", "jar", SHELF, 365), ("tomatoes", "jar", {}, 365),
+        ("pickling cucumbers", "jar", SHELF, 365),
     ],
 )  # fmt: skip
 def test_shut_it_stands_on_a_shelf_as_it_did_in_the_shop(
@@ -153,7 +153,10 @@ def test_shut_it_stands_on_a_shelf_as_it_did_in_the_shop(
     [
         # Nobody said that it stood on a shelf.
         ("tuna", "pouch", {}), ("coconut milk", "carton", {}), ("salsa", "tub", {}),
-        ("hummus", "jar", {}), ("beef stew", "jar", {}),
+        ("hummus", "jar", {}), ("beef stew", "jar", {}), ("snap beans", "jar", {}),
+        ("sweet corn", "pint jar", {}), ("pickled garlic", "jar", {}),
+        # Somebody's own.
+        ("sweet corn", "jar", {**SHELF, "by": "Lena"}),
         # Raw, cut, under vacuum, or cold.
         ("carrots", "jar", {"prepared": "sliced"}), ("beets", "pouch", {"vacuum": "yes"}),
         ("ground beef", "carton", SHELF), ("milk", "carton", {}),

@@ -81,19 +81,22 @@ def _shelf_pack(batch: Batch) -> str:
 
 
 def _canned(batch: Batch) -> str:
-    """The class of what a maker heated in a jar, bottle, pouch or carton, "" of all else: crops in
-    glass, pulses that are sold wet, and cooked food, meat or fish that stood on a shelf; whatever a
-    household filled it into since. A tin is judged as canned by its method."""
+    """The class of what a maker heated in a jar, bottle, pouch or carton, "" of all else: acid
+    crops in glass, pulses that are sold dry or wet, and other food that was seen on a shelf of a
+    shop; whatever a household filled it into since. A tin is judged as canned by its method."""
     food, size = batch.food, (batch.filled if batch.carried else batch.size).casefold()
     if batch.method is not Method.BOUGHT or is_shop_tin(batch):
         return ""
     if batch.carried and is_vacuum_packed(batch):
         return ""
-    if is_wet_pack(batch):
+    if any(key == "by" for key, _ in batch.process):
+        return ""  # no maker's, but somebody's
+    if is_wet_pack(batch) and is_dry(food):
         return CANNED_LOW if "bean" in food.classes else ""
     shelf = re.search(_BOXED, size) is not None and _on_shelf(batch)
     if food.group in (Group.VEGETABLE, Group.FRUIT):
-        heated = shelf or re.search(_HEATED_IN, size) is not None
+        # A jar of low-acid food may be of somebody's kitchen, and nobody knows how it was canned.
+        heated = shelf or (food.is_acid and re.search(_HEATED_IN, size) is not None)
         raw = is_cut(batch) or is_vacuum_packed(batch)
         if not heated or raw or is_dry(food) or re.search(_KEPT_ELSE, food.name):
             return ""

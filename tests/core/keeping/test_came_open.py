@@ -31,8 +31,11 @@ def milder(came: Told, opened: Told, day: int) -> str:
 
 @pytest.mark.parametrize("method", [one for one in Method if one is not Method.BOUGHT])
 def test_by_whatever_method_it_was_kept(method: Method) -> None:
+    """But for what a publication knows open by its name: cut prosciutto, bought so."""
     found = []
-    for food in FOODS[::EVERY]:
+    rules = load_tables().book.of(method)
+    known = {rule.food for rule in rules if rule.state is State.OPEN and rule.use is not None}
+    for food in (one for one in FOODS[::EVERY] if one not in known):
         for place in PLACES:
             came = Told(food, method, place, State.OPEN)
             opened = Told(food, method, place).at(0, 10).open()
