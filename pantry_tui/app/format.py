@@ -194,10 +194,11 @@ def count_cells(line: RoundLine, columns: Sequence[Column]) -> tuple[str, ...]:
     agreed = line.seen is None or line.seen == line.expected
     counted = "" if line.seen is None else f"{line.seen}{'' if agreed else ' !'}"
     state = "" if line.state is State.SEALED else f" ({line.state})"
+    narrow = all(column.field != "size" for column in columns)
     fields = {
         "code": line.code,
-        "food": line.food + state,
-        "size": line.size,
+        "food": line.food + (f", {line.holds}" if line.holds and narrow else "") + state,
+        "size": line.size or line.holds,
         "place": leaf(line.place),
         "expected": str(line.expected),
         "seen": counted,

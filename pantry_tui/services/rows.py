@@ -110,6 +110,7 @@ class RoundLine:
     seen: int | None
     first: str  # the container a single key acts on
     pieces: bool = False  # counted piece by piece, not by containers
+    holds: str = ""  # "4 lb": what is left of one lot that is weighed out and has no size
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,9 +13,10 @@ from textual.widgets import Input, Static
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.count import CountScreen
 from pantry_tui.app.widgets.linelist import LineList
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.stock import count as rounds
-from pantry_tui.services.stock import view
+from pantry_tui.services.stock import places, view
 from tests.app.screens import all_lines, painted
 from tests.furnished import furnished
 
@@ -219,3 +220,21 @@ async def test_enter_where_all_is_counted_says_what_is_next_and_changes_no_count
 
 def said(pilot: Pilot[None]) -> str:
     return str(pilot.app.screen.query_one("SaidLine", Static).content)
+
+
+async def test_a_lot_that_is_weighed_out_says_its_weight_and_no_digit_makes_two_of_it(
+    p: Pantry,
+) -> None:
+    places.add(p, "cellar", "cellar")
+    putup.put_up(p, putup.read(p, "20 lb potatoes, cellar"))
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        await pilot.press("c")
+        at = next(str(n) for n in range(1, 9) if f"{n} cellar" in painted(pilot))
+        await pilot.press(at)
+        assert "20 lb" in painted(pilot)
+        await pilot.press("3")
+        assert "one lot of 20 lb" in painted(pilot)
+        assert [one.seen for one in rounds.lines(p, p.find_place("cellar"))] == [None]
+        await pilot.press("enter")
+        assert [one.seen for one in rounds.lines(p, p.find_place("cellar"))] == [1]

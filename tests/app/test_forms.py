@@ -15,8 +15,10 @@ from pantry_tui.app.commands import BY_NAME
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens import byname
 from pantry_tui.app.screens import printing as asked
+from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import Page, keys_of
 from pantry_tui.errors import Refused
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.output import printing
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, dishes, substitute
@@ -258,3 +260,24 @@ async def test_each_of_them_opens_from_every_room_and_is_left_with_esc(p: Pantry
                 assert len(pilot.app.screen_stack) == deep + 1, one.id
                 await pilot.press("escape")
                 assert len(pilot.app.screen_stack) == deep, one.id
+
+
+async def test_what_settles_a_doubt_leaves_the_form(p: Pantry) -> None:
+    line = "2 pint jars plums, boiling-water canned, larder, 2026-08-10, minutes=5"
+    code = putup.put_up(p, putup.read(p, line)).code
+    batch = p.batch(code)
+    assert batch is not None
+    assert batch.doubt
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        await pilot.press(*code.lower(), "w")
+        await choose(pilot, "note")
+        await write(pilot, "lower bed")
+        assert "put right" in painted(pilot), "still in doubt: the form comes back"
+        await choose(pilot, "how it")
+        await write(pilot, "minutes=25, altitude=500 ft, seal=tight, pack=hot")
+        now = p.batch(code)
+        assert now is not None
+        assert now.doubt == ()
+        assert not isinstance(pilot.app.screen, Choose | TypeLine)
+        assert "Corrected" in painted(pilot)

@@ -167,7 +167,7 @@ async def test_a_new_place_is_filled_next(p: Pantry) -> None:
 def test_a_place_that_says_no_climate_by_its_name_is_asked_for_it(p: Pantry) -> None:
     from pantry_tui.errors import BadInput
 
-    for name in ("cellar", "fridge freezer", "attic"):
+    for name in ("north shelf", "fridge freezer", "attic"):
         with pytest.raises(BadInput, match="climate"):
             places.add_line(p, name)
 

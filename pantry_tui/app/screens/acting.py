@@ -24,6 +24,7 @@ from pantry_tui.app.screens.meant import (
     said_line,
 )
 from pantry_tui.app.widgets.line import Line, stands_for
+from pantry_tui.core.text import singular
 from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Done
@@ -157,7 +158,8 @@ class Acting:
             ask_line(self.screen, title, "2", drawn, value="1")
             return
         example = f"2 {unit}" if unit not in ("", "pieces") else "half"
-        title = f"How much of the {row.amount or 'one'}? An amount, half, 2 servings, or all."
+        whole = row.amount or singular(row.vessel) or "one"
+        title = f"How much of the {whole}? An amount, half, 2 servings, or all."
         ask_line(self.screen, f"{title} ({food})", example, drawn)
 
     def _leaves(self, lines: Sequence[Line], do: Do, number: int = 1, **more: Any) -> None:

@@ -64,6 +64,11 @@ class Differences(Page, inherit_bindings=False):
         super().__init__(text, (("f", BOOK, "True"), ("Esc", "go on counting", "None")))
 
 
+#: What a digit says on a lot of which nobody counts containers.
+WEIGHED = (
+    "That is one lot of {}: Enter where it is there, 0 where it is gone. What was taken of it: u, "
+    "in the due list."
+)
 #: What Enter says where no line is left to count.
 ALL_COUNTED = "All is counted here: f books it. Backspace takes the count of a line back."
 
@@ -83,6 +88,7 @@ class CountScreen(Touches):
         self._typed = 0  # what was typed of it so far
         self._shown = counts.Draft()  # the count as the lines show it
         self._left = 0
+        self._weighed: dict[str, str] = {}  # lots that no digit counts, and what is in them
 
     def on_screen_resume(self) -> None:
         if self.place is None and not counts.next_places(self.host.pantry) and self.is_current:
@@ -148,6 +154,7 @@ class CountScreen(Touches):
         self._shown = counts.draft(self.host.pantry, self.place)
         found = counts.lines(self.host.pantry, self.place)
         self._left = sum(line.seen is None for line in found)
+        self._weighed = {line.key: line.holds for line in found if line.holds}
         return Listed(list(_lines(found, columns)))
 
     def headline(self) -> str:
@@ -214,6 +221,9 @@ class CountScreen(Touches):
         if not name:
             return
         typed = (self._typed * 10 if name == self._typing else 0) + int(digit)
+        if typed > 1 and (holds := self._weighed.get(name)):
+            self.host.tell(WEIGHED.format(holds), refused=True)
+            return
         if typed <= 999 and self._count(name, typed):
             self._typing, self._typed = name, typed
 

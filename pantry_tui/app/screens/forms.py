@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.app.format import clip
@@ -35,10 +36,13 @@ def show_form(
     fields: Callable[[], Sequence[Field]],
     done: Callable[[], None],
     said: str = "",
+    *,
+    unsettled: Callable[[], bool] = bool,
 ) -> None:
     """Ask until it is left with Esc, or nothing is left to change; `done` is called after each
     change. What was just done, or why it could not be, stands in the title, and on the screen once
-    the form is left."""
+    the form is left. `unsettled`: whether something is in doubt; what settles it leaves the form
+    too."""
     try:
         known = list(fields())
     except PantryError as error:
@@ -47,11 +51,16 @@ def show_form(
     if not known:
         host.tell(said)
         return
+    begun = unsettled()
     lines = [f"{one.name}: {clip(one.now, 60)}" if one.now else one.name for one in known]
 
     def again(told: list[Done]) -> None:
         words = " ".join((told[-1].message, *told[-1].warnings)) if told else ""
-        host.say_then(host.said(words), lambda said: show_form(host, title, fields, done, said))
+        if told and begun and not unsettled():
+            host.report(told[-1])
+            return
+        back = partial(show_form, host, title, fields, done, unsettled=unsettled)
+        host.say_then(host.said(words), back)
 
     def chosen(line: str) -> None:
         one = known[lines.index(line)]

@@ -86,8 +86,18 @@ def correct_batch(host: Host, ref: str, done: Callable[[], None]) -> None:
         ]  # fmt: skip
         return found
 
+    def unsettled() -> bool:
+        """Whether something of its record is in doubt."""
+        return bool(batch_named(p, code).doubt)
+
     food = clean(batch_named(p, code).food.name)
-    show_form(host, f"{code} {food}: what is to be put right? Esc leaves.", fields, done)
+    show_form(
+        host,
+        f"{code} {food}: what is to be put right? Esc leaves.",
+        fields,
+        done,
+        unsettled=unsettled,
+    )
 
 
 def change_place(host: Host, path: str, done: Callable[[], None]) -> None:

@@ -76,6 +76,7 @@ def lines(p: Pantry, place: Place, *, gone: bool = False) -> list[RoundLine]:
                 now.seen.get(key),
                 name_of(p, next((one for one in group if one.here), group[0])),
                 _is_pile(group),
+                "" if batch.size else _holds(group),
             )
         )
     return sorted(found, key=lambda one: (one.place.lower(), one.food, one.code, one.state))
@@ -84,6 +85,13 @@ def lines(p: Pantry, place: Place, *, gone: bool = False) -> list[RoundLine]:
 def _is_pile(group: Sequence[Container]) -> bool:
     """Whether it lies loose and is counted piece by piece."""
     return all(one.vessel is Vessel.PIECES and one.bulk for one in group)
+
+
+def _holds(group: Sequence[Container]) -> str:
+    """What is left of the only lot that is weighed out; "" of anything else."""
+    here = [one for one in group if one.here]
+    lot = here[0].left if len(here) == 1 else None
+    return str(lot) if lot is not None and lot.unit else ""
 
 
 def _expected(group: Sequence[Container]) -> int:
