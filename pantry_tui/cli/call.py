@@ -236,6 +236,14 @@ def print_json(data: object) -> None:
         print(unsteered(whole_characters(json.dumps(data, ensure_ascii=False, indent=1))))
 
 
+def either(yes: bool, no: bool, flags: str) -> bool | None:
+    """Which of two flags ("--ice or --no-ice") is given, None where neither is. Raises BadInput
+    where both are."""
+    if yes and no:
+        raise BadInput(f"Say {flags}, not both.")
+    return yes if yes or no else None
+
+
 def key_values(typed: Sequence[str]) -> list[tuple[str, str]]:
     """("minutes=25", ...) -> pairs. Raises BadInput."""
     pairs = [pair.partition("=") for pair in typed]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pantry_tui.cli.call import Call
+from pantry_tui.cli.call import Call, either
 from pantry_tui.cli.fields import flag, maybe_words, needed, number, option, several, word, words
 from pantry_tui.cli.printing import places as show
 from pantry_tui.cli.printing.lines import done
@@ -131,20 +131,16 @@ class Outage(Verb):
 
         today = call.today
         start, end = cut_hours.times(spoken(self.start, today), spoken(self.end, today), today)
-        if self.ice and self.no_ice:
-            raise BadInput("Say --ice or --no-ice, not both.")
-        if self.full and self.half:
-            raise BadInput("Say --full or --half, not both.")
+        ice = either(self.ice, self.no_ice, "--ice or --no-ice")
+        full = either(self.full, self.half, "--full or --half")
         with call.pantry() as p:
             begins = begins_with(p, start)
             named = place_ever(p, self.place, begins)
-            told = self.max_temp or self.full or self.half or self.ice or self.no_ice or self.ajar
+            told = self.max_temp or self.ajar or full is not None or ice is not None
             last = begins_with(p, end)
             first = last if start is None else begins
             cold = reached(p, named, first, last, told=bool(told))
-            ice = True if self.ice else False if self.no_ice else None
             warmest = _warmth(p, cold[0].climate, self.max_temp, "max_temp")
-            full = True if self.full else False if self.half else None
             cut = outage.cut_of(
                 p, cold[0], start, end, full=full, max_temp_f=warmest, ice=ice, ajar=self.ajar
             )

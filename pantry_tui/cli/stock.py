@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
 from itertools import takewhile
 
-from pantry_tui.cli.call import Call, key_values
+from pantry_tui.cli.call import Call, either, key_values
 from pantry_tui.cli.fields import (
     flag,
     maybe,
@@ -153,8 +155,13 @@ class Reserve(Act):
         return call.act(self.at, reserve.free, self.code, self.count)
 
 
+_OF_BATCH = ("food", "method", "count", "made", "size", "note", "printed", "process")
+_OF_READING = ("temp", "rh", "since", "at")
+_OF_CUT = ("start", "end", "full", "half", "max_temp", "ice", "no_ice", "ajar")
+
+
 class Correct(Verb):
-    code: str = word("a lid code")
+    code: str = word("a lid code, or the id of a reading or a power cut in `log`", "CODE")
     food: str | None = option("--food", "FOOD", "what it is")
     method: str | None = option("--method", "METHOD", "how it is kept")
     count: int | None = number("--count", "N", "how many were put up")
@@ -163,8 +170,57 @@ class Correct(Verb):
     note: str | None = option("--note", "TEXT", "in place of the note")
     printed: str | None = option("--printed", "DATE", "on what was bought in")
     process: tuple[str, ...] = repeated("--process", "KEY=VALUE", "minutes=20, psi=11 ...")
+    temp: str | None = option("--temp", "41F", "of a reading: how warm it was")
+    rh: int | None = number("--rh", "PERCENT", "the humidity")
+    since: str | None = option("--since", "90m", "how long it had been so warm")
+    at: str | None = option("--at", "WHEN", "when it was read: DATE, or DATE HH:MM")
+    start: str | None = option("--from", "TIME", "of a power cut: 18:00, or unknown")
+    end: str | None = option("--to", "TIME", "09:00, or 2026-11-25 09:00")
+    full: bool = flag("--full", "the freezer was full")
+    half: bool = flag("--half", "half full, as when nobody knows")
+    max_temp: str | None = option("--max-temp", "45F", "the warmest it is known to have been")
+    ice: bool = flag("--ice", "there were ice crystals left")
+    no_ice: bool = flag("--no-ice", "there were none")
+    ajar: bool = flag("--ajar", "its door stood open or ajar")
 
     def run(self, call: Call) -> int:
+        read, cut = self._says(_OF_READING), self._says(_OF_CUT)
+        if read + cut + self._says(_OF_BATCH) > 1:
+            raise BadInput(
+                "Put one thing right at a time: a batch by its lid code, a reading or a power cut "
+                "by its id in `pantry-tui log`."
+            )
+        if _is_id(self.code):
+            return self._power_cut(call) if cut else self._reading(call)
+        if read or cut:
+            raise BadInput(
+                "A reading or a power cut is put right by its id: `pantry-tui log` lists them."
+            )
+        return self._batch(call)
+
+    def _says(self, options: Sequence[str]) -> bool:
+        return any(getattr(self, one) not in (None, False, ()) for one in options)
+
+    def _reading(self, call: Call) -> int:
+        from pantry_tui.services.stock import put_right
+
+        warm = self.temp or "", self.rh, self.since or ""
+        return call.act(self.at, put_right.reading, self.code, *warm)
+
+    def _power_cut(self, call: Call) -> int:
+        from pantry_tui.services.stock import put_right
+
+        hours = put_right.Hours(
+            self.start or "",
+            self.end or "",
+            either(self.full, self.half, "--full or --half"),
+            self.max_temp or "",
+            either(self.ice, self.no_ice, "--ice or --no-ice"),
+            self.ajar,
+        )
+        return call.done(lambda p: put_right.power_cut(p, self.code, hours))
+
+    def _batch(self, call: Call) -> int:
         from pantry_tui.services.stock.correct import correct
 
         pairs = key_values(self.process)
@@ -182,6 +238,11 @@ class Correct(Verb):
                 count=self.count,
             )
         )
+
+
+def _is_id(typed: str) -> bool:
+    """Whether it names a line of the log: no lid code is as long."""
+    return re.fullmatch(r"[0-9a-f]{6,}", typed) is not None
 
 
 class Undo(Verb):

@@ -129,7 +129,9 @@ def _crops(folder: Path, sources: dict[str, Source], known: set[str]) -> dict[st
 
 def rule_keys(foods: Iterable[Food]) -> set[str]:
     """What the food column of a rule may hold."""
+    # What core.keeping.packs puts on the food of a pack.
     found = {"*", "class:vacuum-packed", "class:vacuum-fish", "class:cut", "class:half-dried"}
+    found |= {"class:canned-acid", "class:canned-low", "class:canned-meat", "class:low-sugar"}
     found |= {f"{kind}:{group}" for group in Group for kind in ("group", "acid", "low")}
     for food in foods:
         found |= {food.name} | {f"class:{one}" for one in food.classes}

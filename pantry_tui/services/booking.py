@@ -193,7 +193,8 @@ def _place(p: Pantry, where: str, event: Event, again: bool) -> None:
     db = p.store.db
     with reading(p.path):
         was = places.all_of(db).get(where)
-        adds = isinstance(event.payload, Reading | Outage | Count) and not again
+        anew = again or bool(getattr(event.payload, "instead_of", ""))
+        adds = isinstance(event.payload, Reading | Outage | Count) and not anew
         if adds and was is not None:
             places.save(db, where, learnt(was, event))
         else:

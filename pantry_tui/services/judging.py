@@ -19,7 +19,7 @@ from pantry_tui.core.keeping.weather import warmth_f
 from pantry_tui.core.log.own import rule_of
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
-from pantry_tui.core.words import State
+from pantry_tui.core.words import Method, State
 from pantry_tui.reference.tending import load_tending
 
 if TYPE_CHECKING:
@@ -157,7 +157,8 @@ class Judging:
         taken = self._unattended(of, shadow, then, known)
         used = taken.warm_used if descent.as_it_was(batch, of, begun) else 0
         left = None
-        if descent.held_back(batch, of, begun) and taken.discard_after is not None:
+        kept = descent.held_back(batch, of, begun) or self._still_runs(batch, of, part)
+        if kept and taken.discard_after is not None:
             left = (taken.discard_after - birth.day).days
         yield bounds.Bound(name, taken, used=used, left=left)
         if not (ends_nothing or self._runs_on(batch, of, new, part)):
@@ -184,6 +185,13 @@ class Judging:
             held = self._p.load(batch_of(id_))
             if held is not None and id_ in held[1]:
                 yield held[0], held[1][id_]
+
+    def _still_runs(self, batch: Batch, of: Batch, part: Container) -> bool:
+        """Whether what is frozen out of a part takes a limit along that ran on to the part itself:
+        the freezer only stops it."""
+        return batch.method is Method.FROZEN and any(
+            self._runs_on(of, before, part, older) for before, older in self._made_of(of)
+        )
 
     def _runs_on(self, batch: Batch, of: Batch, new: Container, part: Container) -> bool:
         """Whether its limit runs on, be it its own or one that ran on to it from what it was made

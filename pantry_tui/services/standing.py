@@ -13,7 +13,7 @@ from pantry_tui.core.log.fold import fold_batch
 from pantry_tui.core.log.payloads import Correct, batch_of, touches
 from pantry_tui.core.model import Batch, Container, FoodFacts, Place
 from pantry_tui.core.safety.note_before import of_a_changed_note
-from pantry_tui.core.words import Acidity
+from pantry_tui.core.words import Acidity, Method
 from pantry_tui.store import log
 from pantry_tui.store.store import reading
 
@@ -154,7 +154,8 @@ class Stock:
 
     def _filled(self, batch: Batch) -> Batch:
         """With what it was processed in, where that is what it goes on from."""
-        if not (batch.carried and batch.parts and batch.method in LIDDED):
+        sealed = batch.method in LIDDED or batch.method is Method.BOUGHT
+        if not (batch.carried and batch.parts and sealed):
             return batch
         held = self.load(batch_of(batch.parts[0]))
         return batch if held is None else replace(batch, filled=filled(held[0]))
@@ -162,18 +163,18 @@ class Stock:
     def _checked_today(self, batch: Batch) -> Batch:
         """With what publications say today against its process too: a check that is new since it
         was put up reaches it. What stood against it then stands."""
-        from pantry_tui.services.batchwork.checked import checked
+        from pantry_tui.services.batchwork.checked import as_recorded
         from pantry_tui.services.stock.recheck import strictest_altitude
 
         # A record is like the next one of its food, so that few are looked at.
         key = batch.method, batch.food, batch.processed, batch.process, batch.note
         feet = strictest_altitude(self._p, batch)
-        known: dict[object, Doubt | None] = self._p.once("checked", dict)
+        known: dict[object, Doubt] = self._p.once("checked", dict)
         if (key, feet) not in known:
-            known[key, feet] = checked(self._p, *key[:3], dict(batch.process), feet, batch.note)
+            known[key, feet] = as_recorded(self._p, batch, feet)
         found = known[key, feet]
-        new = [one for one in found.problems if one not in batch.doubt] if found else []
-        if found is None or not new:
+        new = [one for one in found.problems if one not in batch.doubt]
+        if not new:
             return batch
         return replace(batch, doubt=(*batch.doubt, *new), possible=found.still_possible)
 

@@ -9,6 +9,7 @@ record, takes that away again.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from datetime import date
 
 from pantry_tui.core.canned import WORKING
 from pantry_tui.core.dataclass import replace
@@ -18,14 +19,14 @@ from pantry_tui.core.keeping.harm import can_hurt, is_dry
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
-from pantry_tui.core.safety.note_days import days_of
+from pantry_tui.core.safety.note_days import Of, days_of
 from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, happened, states
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.prepared import PREPARED
 from pantry_tui.core.safety.sisters import CULL, lies_loose
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import Method, State, Verdict
+from pantry_tui.core.words import Group, Method, State, Verdict
 
 #: What is said of it, and what a person does.
 _SAYS = {
@@ -41,6 +42,7 @@ _SAYS = {
     ),
     Now.HURT: "whole, dry crops alone have figures. Take out what is hurt or wet, and use it first",
     Now.WET: "what is wet has no published figure. Cook it, or put it right: `correct {} --note`",
+    Now.FINER: "judged as that, too. If it is, `repack {}` into a batch of what it is now",
     Now.OPENED: (
         "by its record it is shut. Book it with `open {}` on the day it was opened, and put the "
         "note right. Until then nobody knows how long it has been open"
@@ -71,6 +73,8 @@ _BOOKED = {
 }
 #: Beaten eggs, whites and yolks have one figure.
 _RAW_EGG = "egg whites"
+#: What meat, ham and cheese are once they are cut so.
+_MINCED, _SLICED, _GRATED = "ground meat", "lunch meats", "shredded cheese"
 #: Nobody knows since when, whatever the figures are.
 _SINCE_WHEN = frozenset({Now.OPENED, Now.THAWED})
 
@@ -105,16 +109,21 @@ def as_noted(
 
 
 def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
-    """Where its last day is counted from a day that the note has earlier, nobody knows which."""
+    """Where its last day is counted from a day that the note has earlier, nobody knows which. A
+    last day that its note has counts as the date on a pack does, and is in doubt where it was over
+    when it was written."""
     if own.discard_after is None or not container.turns:
         return own
     when = container.turns[0].when
     noted = when.day_of(batch.noted) if batch.noted else batch.booked
     opened = [turn.when.day for turn in container.turns if turn.state is State.OPEN]
-    for typed, day, of_opening in days_of(batch.method, batch.note, noted) if noted else ():
-        began = min(opened, default=None) if of_opening else batch.made
+    for typed, day, of in days_of(batch.method, batch.note, noted) if noted else ():
+        if of is Of.LAST:
+            own = _until(batch, own, typed, day, over=noted is not None and day < noted)
+            continue
+        began = min(opened, default=None) if of is Of.OPENED else batch.made
         if began is not None and day < began:
-            has = "has it opened on" if of_opening else "says"
+            has = "has it opened on" if of is Of.OPENED else "says"
             says = (
                 f"that is {say(day)}, and its record {has} {say(began)}. Put right whichever is "
                 "wrong, `correct {}`. Until then nobody knows its last day"
@@ -122,6 +131,22 @@ def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
             why = f"Its note says {typed!r}: {_command(says, batch.code)}."
             return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
     return own
+
+
+def _until(batch: Batch, own: Assessment, typed: str, day: date, *, over: bool) -> Assessment:
+    if over:
+        says = (
+            f"that was over on {say(day)}. Discard what is past its date, or put the note right, "
+            "`correct {} --note`"
+        )
+        why = f"Its note says {typed!r}: {_command(says, batch.code)}."
+        return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
+    if own.discard_after is None or day >= own.discard_after:
+        return own
+    best = own.best_by if own.best_by is None or own.best_by <= day else day
+    why = f"{DISCARD} {say(day)}: its note says {typed!r}."
+    old = [one for one in own.reasons if not one.startswith((DISCARD, BEST))]
+    return replace(own, discard_after=day, best_by=best, reasons=(why, *old))
 
 
 def _happened(batch: Batch, own: Assessment) -> Assessment:
@@ -154,7 +179,7 @@ def told_beside(batch: Batch) -> bool:
     """Whether anything is said beside a batch of what its note says."""
     working = batch.method in WORKING and bool(happened(batch.note))
     days = days_of(batch.method, batch.note, batch.booked) if batch.booked else ()
-    older = batch.made is not None and any(one.day < batch.made for one in days)
+    older = any(one.of is Of.LAST or (batch.made and one.day < batch.made) for one in days)
     return working or older or bool(told_of(batch) or culled_of(batch))
 
 
@@ -183,6 +208,8 @@ def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Bat
             classes = batch.food.classes - {"whole-egg"}
             food = replace(batch.food, name=_RAW_EGG, classes=classes)
             yield replace(batch, food=food), container
+        case Now.FINER:
+            yield from _finer(batch, container, told.how)
         case Now.CUT:
             record = dict(batch.process)
             record[PREPARED] = f"{record.get(PREPARED, '')} {told.how}".strip()
@@ -195,6 +222,22 @@ def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Bat
                 yield batch, _from_the_first(container, state)
         case _:
             yield batch, container
+
+
+def _finer(batch: Batch, container: Container, how: str) -> Iterator[tuple[Batch, Container]]:
+    """Minced, stuffed and sliced meat as what is sold so, and cut cheese as an opened one, too."""
+    food = batch.food
+    if food.group is Group.DAIRY:
+        if how == "grated":
+            yield replace(batch, food=replace(food, name=_GRATED)), container
+        if container.state is State.SEALED and container.vessel is Vessel.CLOSED:
+            yield batch, _from_the_first(container, State.OPEN)
+    elif how == "sliced":
+        classes = food.classes - {"cured-meat", "whole-cut"}
+        yield replace(batch, food=replace(food, name=_SLICED, classes=classes)), container
+    elif food.group is Group.MEAT and (how != "cubed" or batch.method is not Method.FROZEN):
+        classes = food.classes - {"whole-cut"} | {"ground-meat"}
+        yield replace(batch, food=replace(food, name=_MINCED, classes=classes)), container
 
 
 def _from_the_first(container: Container, state: State) -> Container:

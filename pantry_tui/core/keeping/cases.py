@@ -55,6 +55,10 @@ class Said:
     covered: bool
     wide: Life | None
 
+    def of_its_kind(self, food: str) -> bool:
+        """Whether there are figures, and no limit among them is of that very food."""
+        return self.covered and all(food not in rule.food.split(";") for rule in self.safety)
+
 
 class Told(NamedTuple):
     """A state in a span, and what is said of it."""

@@ -16,11 +16,13 @@ that is only carried into a freezer keeps its date, since no move makes anything
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.begins import begins_with
+from pantry_tui.core.keeping.harm import SHELF_READY
 from pantry_tui.core.keeping.ladder import Assessment
 from pantry_tui.core.keeping.no_day import NOTHING
 from pantry_tui.core.keeping.thawing import parted
@@ -85,9 +87,13 @@ def moist(batch: Batch) -> bool:
 
 def held_back(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     """Whether the days that a part had left are all that it has once it is thawed: being opened
-    starts a clock that freezing stops and does not take back."""
-    held = of.method in _FROM_MAKING or (batch.food == of.food and State.OPEN in begun)
-    return batch.method is Method.FROZEN and held
+    starts a clock that freezing stops and does not take back, and what was made of leftovers that
+    no process ended is as old as they were."""
+    if batch.method is not Method.FROZEN:
+        return False
+    if of.method in _FROM_MAKING:
+        return True
+    return State.OPEN in begun if batch.food == of.food else not begins_with(Method.MEAL, of)
 
 
 def as_it_was(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
@@ -124,8 +130,10 @@ def _lets_in(batch: Batch, part: Container) -> bool:
 
 def filled(of: Batch) -> str:
     """The size of the vessel in which what goes on out of `of` was processed, "" where no process
-    sealed it: a process belongs to the jar that was processed, whatever it is filled into since."""
-    return of.processed if of.method in LIDDED else ""
+    sealed it: a process belongs to the jar that was processed, a maker's to his tin, whatever it is
+    filled into since."""
+    bought = of.method is Method.BOUGHT and re.search(SHELF_READY, of.processed.casefold())
+    return of.processed if bought or of.method in LIDDED else ""
 
 
 def carried_on(new: Container, part_of: Batch, part: Container) -> Container:

@@ -141,8 +141,9 @@ def of_a_silent_note(batch: Batch) -> str:
     if not batch.note or noted(batch) or any(QUOTES in one for one in batch.doubt):
         return ""
     from pantry_tui.core.keeping.as_noted import told_beside
+    from pantry_tui.core.keeping.packs import LOW_SUGAR, packed
 
-    if told_beside(batch):
+    if told_beside(batch) or LOW_SUGAR in packed(batch.food, batch, opened=False).classes:
         return ""
     return f"{NOTE_STANDS}, `correct {batch.code}`." if batch.code else f"{NOTE_STANDS}."
 

@@ -112,15 +112,21 @@ def is_wet_pack(batch: Batch) -> bool:
     """Whether pulses or rice were bought in what holds them cooked, as far as anybody knows."""
     if batch.method is not Method.BOUGHT or _packed_at_home(batch):
         return False
-    food, size = batch.food, batch.size.casefold()
+    return _wet_in(batch.food, batch.filled if batch.carried else batch.size)
+
+
+def _wet_in(food: FoodFacts, size: str) -> bool:
+    """Whether a pack of a shop holds it wet."""
     kinds = food.classes if food.group is Group.DRINK else food.classes - {"dry"}
-    return any(re.search(one, size) for kind, one in _WET_PACKS.items() if kind in kinds)
+    return any(re.search(one, size.casefold()) for kind, one in _WET_PACKS.items() if kind in kinds)
 
 
 def _packed_at_home(batch: Batch) -> bool:
-    """Whether a household put what is sold dry into this pack: what it was before bounds it
-    (core.keeping.descent), so that nothing wet becomes dry by it."""
-    return batch.carried and is_dry(batch.food)
+    """Whether a household put what is sold dry into this pack, and not out of a pack that holds it
+    wet. What it was before bounds it beside (core.keeping.descent)."""
+    food, of = batch.food, batch.filled
+    tin = re.search(_TIN, of.casefold()) is not None and not _is_never_wet(food)
+    return batch.carried and is_dry(food) and not (tin or _wet_in(food, of))
 
 
 def is_tin(batch: Batch) -> bool:
@@ -129,9 +135,11 @@ def is_tin(batch: Batch) -> bool:
 
 
 def is_shop_tin(batch: Batch) -> bool:
-    """Whether it is a tin that was shut by a maker: one into which a household put what is dry is
-    a box."""
-    return is_tin(batch) and not _packed_at_home(batch)
+    """Whether it is a tin that was shut by a maker, or was taken out of one: one into which a
+    household put what is dry is a box."""
+    out_of = batch.carried and re.search(_TIN, batch.filled.casefold()) is not None
+    tin = is_tin(batch) or (out_of and not is_vacuum_packed(batch))
+    return tin and not _packed_at_home(batch)
 
 
 def _is_never_wet(food: FoodFacts) -> bool:
@@ -152,7 +160,8 @@ def kept_as(batch: Batch) -> Method:
     if batch.method is not Method.BOUGHT:
         return batch.method
     food = batch.food
-    if is_shop_tin(batch) and not _is_never_wet(food):
+    if is_shop_tin(batch) and not (_is_never_wet(food) or food.group is Group.DAIRY):
+        # Nobody cans milk at home, so that no figure for canned food speaks of it.
         return Method.BOILING_WATER if food.is_acid else Method.PRESSURE
     if stands_opened(batch):
         return Method.BOUGHT

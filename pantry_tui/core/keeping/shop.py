@@ -4,25 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from pantry_tui.core import scope
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.keeping.cases import Said
 from pantry_tui.core.keeping.harm import (
     GREENS,
     SOLD_DRY,
     can_hurt,
-    is_dry,
     is_tin,
     is_vacuum_packed,
     is_wet_pack,
     kept_as,
 )
+from pantry_tui.core.keeping.packs import SHELF_PACK, packed
 from pantry_tui.core.keeping.printed import (
     date_stands_alone,
     days_cover,
     ends_with_its_days,
 )
-from pantry_tui.core.keeping.rules import Rule, Rulebook
-from pantry_tui.core.keeping.sold import SOLD, Sold, sold
+from pantry_tui.core.keeping.rules import Rule, Rulebook, closeness
+from pantry_tui.core.keeping.sold import SOLD, Sold, opened_dry, sold
 from pantry_tui.core.keeping.spans import Span
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.outage import keeps_without_cold
@@ -47,6 +48,9 @@ class Shop:
         self._perhaps_chilled = perhaps and not seen
         bought = self.sold is not Sold.OWN
         self._keeps_out = bought and keeps_without_cold(batch.food, batch.method, book.cuts())
+        self._dry = opened_dry(batch, book)
+        self._food = packed(batch.food, batch, opened=False)
+        self._shelf_pack = self.sold is Sold.SHELF and SHELF_PACK in self._food.classes
 
     def _heard(self) -> tuple[Method, ...]:
         """Other methods under which a household's own rule for it may be booked: once that was the
@@ -63,7 +67,8 @@ class Shop:
         if span.climate.is_cold:
             return False
         shut = state is State.SEALED and self.sold in (Sold.SHELF, Sold.EITHER)
-        return shut or self._keeps_out
+        dry = state is State.OPEN and self._dry
+        return shut or dry or self._keeps_out
 
     def held_cold(self, span: Span, state: State) -> bool:
         """Whether warmth counts against it there: what is kept cold, and what is opened."""
@@ -94,16 +99,19 @@ class Shop:
             return False  # nobody said that it stood on a shelf
         printed = shut and self.batch.printed is not None
         if not self.hurts:
-            # Dry goods do not perish once they are open: a figure for the opened pack stands.
-            dry = state is State.OPEN and is_dry(self.batch.food)
-            shelf = said.wide is not None and (dry or (shut and warm))
-            return printed or said.covered or said.refusal is not None or shelf
+            if state is State.OPEN and said.refusal is not None and self.stands(span, state):
+                # The table of power cuts keeps it for as long as a cut lasts. To stand open there
+                # is another matter: that nobody publishes.
+                return False
+            here = (shut and (warm or self._shelf_pack)) or state is State.OPEN
+            wide = said.wide is not None and here
+            return printed or said.covered or said.refusal is not None or wide
         if self.method in LIDDED and span.climate is Climate.FREEZER:
             # What its maker printed on a tin does not speak of one that froze.
             return False
         if printed and (date_stands_alone(self.batch, self.sold) or span.frozen):
             return True
-        if days_cover(said.safety, self.batch.food):
+        if days_cover(said.safety, self._food):
             return True
         return self._shelf(said, warm) if shut else any(True for _ in self.last_days(state, said))
 
@@ -112,15 +120,21 @@ class Shop:
         published (USDA FSIS, Shelf-Stable Food Safety)."""
         if is_vacuum_packed(self.batch) and not is_tin(self.batch):
             return False  # low in acid and without air: no figure for a loose pack speaks of it
-        return self.sold is Sold.SHELF and (said.covered or (warm and said.wide is not None))
+        wide = said.wide is not None and (warm or self._shelf_pack)
+        return self.sold is Sold.SHELF and (said.covered or wide)
 
     def last_days(self, state: State, said: Said) -> Iterator[Rule]:
         """The days of an opened pack, and of a shut one in oil that has no date, taken as its end
-        where they are all that is published."""
+        where they are all that is published, or fewer than those of its class: the table names
+        just this food."""
         opened = self.sold is not Sold.OWN and self.hurts and state is State.OPEN
         opened = opened and not is_wet_pack(self.batch)  # the table speaks of dry ones
         shut = self.sold is Sold.SHELF and state is State.SEALED
         undated = shut and self.batch.printed is None and ends_with_its_days(self.batch)
         mine = opened or undated
-        if mine and said.wide is not None and not days_cover(said.safety, self.batch.food):
-            yield said.wide.rule
+        if not mine or said.wide is None:
+            return
+        rule = said.wide.rule
+        wider = (one for one in said.safety if closeness(one, self._food) < scope.ITSELF)
+        if not days_cover(said.safety, self._food) or any(rule.days < one.days for one in wider):
+            yield rule

@@ -17,6 +17,7 @@ from pantry_tui.core.keeping.harm import (
     can_hurt,
     is_tin,
     is_vacuum_packed,
+    is_wet_pack,
 )
 from pantry_tui.core.keeping.rules import Rulebook
 from pantry_tui.core.model import Batch
@@ -59,6 +60,8 @@ _PUBLISHED = frozenset({"jerky", "country hams"})
 _SHELF_DAYS, _FRESH_DAYS = 21, 21
 _DRY = frozenset({Group.GRAIN, Group.FAT, Group.NUT})
 _RAW = frozenset({Group.MEAT, Group.FISH, Group.EGG})
+#: Of which some are sold as a powder.
+_POWDERS = frozenset({Group.DAIRY, Group.MEAL, Group.EGG})
 
 
 def sold(batch: Batch, book: Rulebook) -> Sold:
@@ -71,6 +74,22 @@ def sold(batch: Batch, book: Rulebook) -> Sold:
     if says(batch.process, SOLD, "shelf") and not not_believed(batch, where):
         return Sold.SHELF
     return where
+
+
+def opened_dry(batch: Batch, book: Rulebook) -> bool:
+    """Whether the wide table keeps it in a pantry for weeks once it is opened, though it is of what
+    can hurt: powdered milk, soup mix, which are dry as they are sold. Nothing in oil or brine, and
+    nothing that a household packed anew, whose pack nobody knows."""
+    food = batch.food
+    if batch.method is not Method.BOUGHT or batch.carried or is_wet_pack(batch):
+        return False
+    if food.group not in _POWDERS or "in-oil" in food.classes:
+        return False
+    return any(
+        rule.method is Method.BOUGHT and rule.state is State.OPEN and rule.use is not None
+        and Climate.PANTRY in rule.climates and rule.days >= _SHELF_DAYS
+        for rule in book.wide(food.name)
+    )  # fmt: skip
 
 
 def not_believed(batch: Batch, where: Sold) -> bool:
@@ -128,7 +147,7 @@ def _bottled_crop(batch: Batch) -> bool:
 def _may_stand(batch: Batch) -> bool:
     """Whether its pack is one of those in which shops keep things on a shelf. A carton of eggs, of
     raw meat or fish is the box round them."""
-    size = batch.size.casefold()
+    size = (batch.filled or batch.size).casefold()
     if batch.food.group in _RAW:
         size = re.sub(r"\bcartons?\b", "box", size)
     return re.search(SHELF_READY, size) is not None or _boxed_drink(batch)

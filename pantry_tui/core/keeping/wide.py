@@ -10,16 +10,17 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from pantry_tui.core import scope
+from pantry_tui.core.keeping.packs import SHELF_PACK
 from pantry_tui.core.keeping.rules import Rule, Rulebook, closeness
 from pantry_tui.core.keeping.warmth import Case, Life, life
-from pantry_tui.core.words import WARM_TO_COLD
+from pantry_tui.core.words import WARM_TO_COLD, Climate, State
 
 
 def wide_life(case: Case, usual: Life | None, book: Rulebook) -> Life | None:
     """The shortest figure of the wide table for just that food, method, state and climate; None
     where it has none, where the `usual` one is closer, newer or no longer than any of them, or
     where a figure for a cooler place is shorter: then it is of several products (dill, fresh or
-    dried), and nobody knows which this is."""
+    dried), and nobody knows which this is, but for the pack of a shelf."""
     if "cut" in case.food.classes:
         return None  # the table speaks of whole crops
     every = [
@@ -27,7 +28,11 @@ def wide_life(case: Case, usual: Life | None, book: Rulebook) -> Life | None:
         for rule in book.wide(case.food.name)
         if rule.method is case.method and rule.state is case.state and rule.use is not None
     ]
+    shelf = case.state is State.SEALED and SHELF_PACK in case.food.classes
     found = [rule for rule in every if case.climate in rule.climates]
+    if shelf and not found and case.climate is Climate.FRIDGE:
+        # A pack of a shelf keeps no shorter where it is cooler.
+        found = [rule for rule in every if Climate.PANTRY in rule.climates]
     if not found:
         return None
     rule = min(found, key=lambda one: one.days)
@@ -36,7 +41,7 @@ def wide_life(case: Case, usual: Life | None, book: Rulebook) -> Life | None:
         newer = not book.older(usual.rule.source)
         if closer or newer or any(usual.rule.days <= one.days for one in found):
             return None
-    if any(other.days < rule.days for other in _cooler(every, case, book)):
+    if not shelf and any(other.days < rule.days for other in _cooler(every, case, book)):
         return None
     return life(case, [rule], book)
 

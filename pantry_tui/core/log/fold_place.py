@@ -24,7 +24,10 @@ def fold_place(events: Sequence[Event]) -> Place | None:
     added = EVER
     changes: list[Change] = []
     clocks = Clocks(events)
+    put_right = {getattr(event.payload, "instead_of", "") for event in events}
     for event in events:
+        if event.id in put_right:
+            continue  # what stands in its place counts, and it again when that is taken back
         payload = event.payload
         match payload:
             case said.PlaceAdded():

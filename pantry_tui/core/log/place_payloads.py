@@ -9,12 +9,13 @@ from pantry_tui.core.words import Climate, Verdict
 
 class Reading(NamedTuple):
     """A place's warmth, °F, and humidity, %. `since` is how many minutes it had been so, None
-    where nobody knows."""
+    where nobody knows; `instead_of` the id of the reading that it puts right."""
 
     place: str
     temp_f: float
     humidity: float | None = None
     since: int | None = None
+    instead_of: str = ""
 
 
 class Mark(NamedTuple):
@@ -28,7 +29,8 @@ class Mark(NamedTuple):
 class Outage(NamedTuple):
     """A power cut of a place. `start` and `end` are local moments ("2026-11-25T18:00"); `start`
     is "" where nobody knows since when, both where only the hours are known (older logs). `full`
-    None where nobody knows how full it was."""
+    None where nobody knows how full it was; `instead_of` the id of the power cut that it puts
+    right."""
 
     place: str
     start: str = ""
@@ -38,6 +40,7 @@ class Outage(NamedTuple):
     max_temp_f: float | None = None
     ice: bool | None = None
     marks: tuple[Mark, ...] = ()
+    instead_of: str = ""
 
 
 class PlaceAdded(NamedTuple):

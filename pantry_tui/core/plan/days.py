@@ -68,6 +68,16 @@ class Table:
         """How much is eaten, against a usual week."""
         return sum(map(self.appetite.sit, self.days)) / (7 * self.appetite.people)
 
+    def at_home(self, one: Candidate) -> Candidate:
+        """With the last of its days on which anybody is there to eat it: what has its last safe day
+        while all are away has to go before they leave."""
+        last = one.safe_until
+        if last is None or self.appetite.sit(last) > 0:
+            return one
+        while last > self.start and self.appetite.sit(last) == 0:
+            last -= timedelta(days=1)
+        return one._replace(safe_until=last, last=min(one.last or last, last))
+
     def earliest(self, one: Candidate) -> date:
         """Frozen food not before it can be thawed, thawing food not before it is."""
         first = self.start

@@ -27,6 +27,7 @@ _MANY = (
 )
 _SPAN = r"(?:from |between )?(.+?) (?:to|until|till|through|[-–]) (.+)"
 _DASHED = r"(?!\d{4}-)(?:from )?([a-z\d ]+)[-–]([a-z\d ]+)"  # "fri-sun", "2-4 dec"
+_TWO_DAYS = r"^(\d{4}-\d\d-\d\d) (\d{4}-\d\d-\d\d)$"
 _BOTH = r"(?:between )?(.+?) (?:and|&) (.+)"
 #: A day whose month stands behind the last one: "3 to 9 jan", "wed 2 to thu 3 dec".
 _BARE = r"(?:[a-z]+ )?\d{1,2}(?:st|nd|rd|th)?"
@@ -99,6 +100,7 @@ def read_days(typed: str, today: date) -> Days:
     words = " ".join(typed.lower().replace(",", " ").split())
     if not words:
         raise BadInput("Say when: 24 dec, or 24 dec to 2 jan.")
+    words = re.sub(_TWO_DAYS, r"\1 to \2", words)
     until = re.fullmatch(r"(?:until|till) (.+)", words)
     if until is not None:
         return today, dates.read_coming(until[1], today)

@@ -54,7 +54,7 @@ def plan(
     """`length` days from `start`. Candidates come in eating order, without unfit ones."""
     asked = wishes or Wishes()
     table = Table(appetite, start, asked.out, length)
-    week = _Week(table, asked, candidates, needs)
+    week = _Week(table, asked, [table.at_home(one) for one in candidates], needs)
     week.kept()
     week.running()
     week.cook(dishes)

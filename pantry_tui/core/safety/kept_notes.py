@@ -14,19 +14,24 @@ from itertools import islice
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.keeping.harm import is_tin
-from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
+from pantry_tui.core.safety import note_smoke as smoke
 from pantry_tui.core.safety.kept_spoilage import as_sign, perishes_by_kind, spoilt, vaguely_bad
+from pantry_tui.core.safety.kept_warm import EACH, FOR, degrees_of, minutes_of, warm
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import QUOTES, which
+from pantry_tui.core.safety.note_finer import finer
 from pantry_tui.core.safety.note_look import MOIST, says
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
+from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
-from pantry_tui.core.safety.note_words import DEGREES, OTHER_DEGREES, PURPOSE
+from pantry_tui.core.safety.note_states import done_of
+from pantry_tui.core.safety.note_words import OTHER_DEGREES, PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.signs import Sign, signs_for
+from pantry_tui.core.safety.strength import smoked_f
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Group, Method
 
@@ -49,8 +54,6 @@ _IN_HONEY = (
     "spores of botulism. No figure is published for it"
 )
 _ANIMAL_IN = "no figure is published for meat, fish, egg or milk in it, which keep cold alone."
-#: USDA FSIS, the two-hour rule: one hour above 90 F, as in a car that stands.
-_WARM = "out of the cold, for over two hours in all as far as anybody knows"
 #: Salted, dry or sweet: no two hours run on them.
 _SALTED_OR_DRY = frozenset(
     {Method.DRIED, Method.FREEZE_DRIED, Method.SALTED, Method.LACTIC, Method.PASTE, Method.SUGAR}
@@ -61,29 +64,9 @@ _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
-#: Minutes of what people call it.
-_SPELLS = (
-    (
-        r"\b(?:a|all|the whole|half the) (?:week|weekend|month|summer|autumn|fall|winter|spring|"
-        r"season|year)\b|\b(?:days|weeks|months|years)\b(?! old)|"
-        r"\bsince (?:(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|"
-        r"(?:the |last )*(?:weekend|week))\b",
-        3 * 24 * 60,
-    ),
-    (r"\bover ?night\b|\ball (?:night|day)\b|\b(?:whole|half the) (?:night|day)\b", 8 * 60),
-    (
-        r"\b(?:a|all) (?:day|morning|afternoon)\b|"
-        r"\bsince (?:yesterday|breakfast|(?:this |the |last )*(?:morning|noon|lunch|night))\b",
-        5 * 60,
-    ),
-    (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
-)
-_EACH = {"m": 1, "h": 60, "d": 24 * 60, "w": 7 * 24 * 60}
-_FOR = r"(?<![\d.])(\d+(?:\.\d+)?)\s*(h|m|d|w)(?:(?:rs?|ours?|ins?|inutes?|ays?|eeks?)\b|\b)"
-#: Butter may stand out a day or two (USDA FSIS, from memory); the stricter of them.
-_BUTTER_MIN = 24 * 60
-#: °F from which hot food is kept so (USDA FSIS).
-_KEPT_HOT_F = 139.9
+#: °F above which nothing comes inside: it is the air that was never so hot.
+_OF_AIR_F = 200.0
+_DRY_IT = "Dry it again and condition it; what smells or looks spoilt is discarded."
 #: °F inside that jerky reaches before it is dried (USDA FSIS, Jerky and food safety; from memory).
 _JERKY_F = 160
 
@@ -107,7 +90,9 @@ def doubted_kept(
         return []
     every = tuple(clauses(note))
     found: list[str] = []
-    batch = Batch("", "", food, method, None, size)
+    batch = Batch(
+        "", "", food, method, None, size, process=tuple(record.items()), note=note.casefold()
+    )
     # What is said of pieces of a pile is judged where it lies (core.keeping.as_noted).
     for typed, clause in (one for one in every if not to_cull(batch, one[1])):
         against = (
@@ -148,12 +133,14 @@ def _against(
     if (sweet or _is_fat(food) or food.name == "vinegar") and animal_in(other):
         yield _ANIMAL_IN
     yield from _animal(method, food, clause)
-    if method is Method.HOT_SMOKED:
-        yield from _smoked(food, clause)
+    if told := unsalted(method, food, clause, batch.note):
+        yield told
+    if method in (Method.HOT_SMOKED, Method.COLD_SMOKED) and food.group in ANIMAL:
+        yield from _smoked(batch, clause)
     yield from _dry(method, food, clause)
     brewed = method in _BREWED and not perishes_by_kind(food)
     if method not in _SALTED_OR_DRY and not brewed:
-        yield from _warm(method, food, clause, perishes)
+        yield from warm(method, food, clause, perishes)
     yield from spoilt(method, food, clause, signs)
     if method in PACKED:
         yield from _packs(batch, clause, signs)
@@ -162,7 +149,7 @@ def _against(
 
 def _packs(batch: Batch, clause: str, signs: Callable[[], Iterable[Sign]]) -> _Told:
     method, food = batch.method, batch.food
-    found = of_packs(method, food, is_tin(batch), clause, _minutes(clause), _degrees(clause))
+    found = of_packs(method, food, is_tin(batch), clause, minutes_of(clause), degrees_of(clause))
     known: dict[str, Sign] = {}
     for ids, otherwise in found:
         known = known or {one.id: one for one in signs_for(signs(), method, food, open_=False)}
@@ -178,8 +165,8 @@ def _unripe(food: FoodFacts, clause: str) -> _Told:
     if least is None or worked is None or "more" in clause.split():
         return
     days = [
-        float(many) * _EACH[unit] / _EACH["d"]
-        for many, unit in re.findall(_FOR, clause)
+        float(many) * EACH[unit] / EACH["d"]
+        for many, unit in re.findall(FOR, clause)
         if unit in "dw"
     ]
     if days and max(days) < least:
@@ -210,6 +197,9 @@ def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
     milk = food.group is Group.DAIRY and "cheese" not in food.name
     if milk and raw and re.search(words.NOT_PASTEURISED, clause):
         yield "milk that was not pasteurised has no published figure."
+    whole = "poultry" in food.classes and not re.search(r"breast|piece|ground", food.name)
+    if raw and whole and finer(food, done_of(clause)) == "stuffed":
+        yield "stuffed raw poultry is cooked at once: it is neither kept nor frozen."
     if food.group is not Group.EGG:
         return
     if method in (Method.FRESH, Method.BOUGHT) and "hard" not in food.name:
@@ -221,13 +211,31 @@ def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
         yield "holes carry spores into the yolk, where no vinegar reaches them."
 
 
-def _smoked(food: FoodFacts, clause: str) -> _Told:
+def _smoked(batch: Batch, clause: str) -> _Told:
     """Hot smoke is what cooks it (core.safety.strength has how hot it comes inside)."""
     told = re.sub(PURPOSE, " ", clause)
-    if food.group in ANIMAL and says(words.SMOKE_FAILED, told):
-        yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
-    if food.group in ANIMAL and says(words.SMOKED_COLD, told):
+    if batch.method is Method.COLD_SMOKED:
+        if smoke.cold_smoke_failed(told):
+            yield "no figure is published for what had less smoke than was meant."
+        return
+    if smoke.smoke_failed(told):
+        if _was_heated(batch):
+            yield "nobody says how long it stood warm before it was done."
+        else:
+            yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
+    elif smoke.never_so_hot(told) and min(degrees_of(told), default=_OF_AIR_F) < _OF_AIR_F:
+        yield "nobody knows that it cooked through. Record the warmth inside as temperature=..."
+    if says(smoke.SMOKED_COLD, told):
         yield "cold smoke cooks nothing, so the days of hot smoked food are none of its own."
+
+
+def _was_heated(batch: Batch) -> bool:
+    """Whether its record, or another clause of its note, has it as hot as it has to be, or says
+    that other heat finished it."""
+    every = [clause for _, clause in clauses(batch.note)]
+    hot = all_fahrenheit(dict(batch.process).get("temperature", ""))
+    hot += [one for clause in every if not smoke.never_so_hot(clause) for one in degrees_of(clause)]
+    return max(hot, default=0.0) >= smoked_f(batch.food) or smoke.finished_after(every)
 
 
 def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
@@ -236,63 +244,12 @@ def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
     if food.group in ANIMAL and says(words.STILL_MOIST, clause):
         yield f"{MOIST}."
     meat = food.group is Group.MEAT and "jerky" in food.name
-    if meat and re.search(words.UNHEATED, clause):
+    cool = smoke.never_came_to(clause) and food.group is not Group.HERB
+    cool = cool or says(smoke.NOT_HOT, clause) is not None
+    if meat and (re.search(words.UNHEATED, clause) or cool):
         yield f"jerky is heated to {_JERKY_F} F inside, poultry to 165 F, before it is dried."
-
-
-def _minutes(clause: str) -> int | None:
-    """The longest time that is named, None where none is."""
-    told = [float(many) * _EACH[unit] for many, unit in re.findall(_FOR, clause)]
-    told += [many for pattern, many in _SPELLS if not told and re.search(pattern, clause)]
-    return round(max(told)) if told else None
-
-
-def _warm(method: Method, food: FoodFacts, clause: str, perishes: Callable[[], bool]) -> _Told:
-    if says(words.NO_POWER, clause) and perishes():
-        yield "book it with `outage`, which says what to do. Until then it is not checked."
-    if says(words.EXPIRED, clause) and perishes():
-        yield "no figure begins with what was past its last day."
-    cold = re.search(words.COLD_PLACE, clause) is not None
-    again = says(words.REFROZEN, clause)
-    thawed = says(words.THAWED_WARM, clause) and not re.search(words.THAWED_SAFELY, clause)
-    if again and not thawed and "fridge" not in clause and perishes():
-        yield "only what thawed in the refrigerator is frozen again, and nobody says that it did."
-    minutes = _minutes(clause)
-    warmest = max(_degrees(clause), default=0.0)
-    idle = says(words.LEFT_IN_IT, clause) and method is not Method.COLD_SMOKED
-    if idle and minutes and minutes > WARM_MIN and warmest < _KEPT_HOT_F and perishes():
-        yield f"{_WARM}: discard."
-    if re.search(words.MADE_SO, clause):
-        return
-    out = re.search(r"\bout of the (?:fridge|refrigerator|freezer|cold)\b", clause)
-    if cold and not out and "not" not in clause.split():
-        return
-    left = bool(thawed) or says(words.LEFT_OUT, clause) is not None
-    if not left and method is not Method.FRIDGE_PICKLE:
-        left = minutes is not None and says(words.STOOD, clause) is not None
-    hot = warmest > HOT_F or re.search(words.HOT_PLACE, clause) is not None
-    most = HOT_MIN if hot else WARM_MIN
-    asked = re.match(words.ASKED, clause) is not None
-    if not left and not asked and not re.search(words.COOKING, clause):
-        placed = minutes is not None and re.search(rf"{words.WARM_PLACE}|{words.ROOM}", clause)
-        left = bool(placed) or says(words.AT_ROOM, clause) is not None
-    found_warm = says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)
-    if found_warm and not asked and perishes():
-        yield f"{_WARM}: discard."
-    if food.name == "butter" and not perishes():
-        if left and (hot or minutes is None or minutes > _BUTTER_MIN):
-            yield "no figure is published for butter that stood out for over a day."
-        return
-    too_long = left and (minutes is None or minutes > most)
-    if too_long and perishes():
-        yield f"{_WARM}: discard."
-    elif too_long and method is Method.FRIDGE_PICKLE:
-        yield "it was not heat processed, so it stays cold. What stood out has no figure."
-
-
-def _degrees(clause: str) -> list[float]:
-    told = [f"{many} {unit}" for many, unit in re.findall(DEGREES, clause)]
-    return [one for each in told for one in all_fahrenheit(each)]
+    elif cool or smoke.drying_failed(re.sub(PURPOSE, " ", clause)):
+        yield f"nobody knows that it dried through, nor how long it stood warm and moist. {_DRY_IT}"
 
 
 def _too_cool(
@@ -309,7 +266,7 @@ def _too_cool(
     told = [
         (max(found), typed)
         for typed, clause in every
-        if not re.search(OTHER_DEGREES, clause) and (found := _degrees(clause))
+        if not re.search(OTHER_DEGREES, clause) and (found := degrees_of(clause))
     ]
     if not told:
         return []

@@ -108,7 +108,8 @@ LEFT_OUT = (
 #: The same where only a time says that it was too long.
 STOOD = (
     r"\b(?:left|stood|standing|sat|sitting|rested|waited|stayed|spent|cooled|cooling|lay|"
-    r"thawed|defrosted|out)\b"
+    r"thawed|defrosted|(?<!ran )(?<!run )(?<!went )(?<!going )(?<!burnt )(?<!burned )(?<!sold )"
+    r"(?<!gone )(?<!die )(?<!died )out)\b"
 )
 #: Part of making it: cultured in the warm, or kept hot.
 #: At the warmth of a room, whatever was done there.
@@ -145,7 +146,7 @@ MADE_SO = (
     r"\b(?:set|cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|drain\w*|proo?v?(?:ed|ing)|"
     r"pellicle|before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
     r"simmer\w*|slow cooker|oven|smoker|hung|rais(?:e|ed|ing)|dough|soak\w*|macerat\w*|"
-    r"in (?:sugar|salt|brine|vinegar|spices))\b"
+    r"in (?:the |its |their |a )?(?:sugar|salt|brine|cure|vinegar|spices|marinade))\b"
 )
 #: Where it is soon hotter than a room: a parked car, the sun.
 HOT_PLACE = (
@@ -158,42 +159,12 @@ LEFT_IN_IT = (
     r"(?:out )?in (?:the |our |a )?(?:smoker|smoke ?house|oven|kiln|barbecue|grill|cooker)\b"
     r"(?!.*\b(?:to (?:cook|smoke|roast|bake|braise|finish)|lit|hot|low|on)\b)"
 )
-#: The heat of a smoke failed before it was done, or was too little.
-SMOKE_FAILED = (
-    r"\b(?:(?:ran|run|were|was) (?:clean )?out of|lost(?: (?:the|our|my))?) "
-    r"(?:fire|gas|charcoal|coals?|propane|pellets|fuel|heat)\b|"
-    r"\b(?:only |barely |just )warm smoked\b|"
-    r"\b(?:fire|heat|smoker|coals?) (?:\w+ )?(?:too (?:low|cool|cold|weak|small))\b|"
-    rf"\b{DENIED} (?:\w+ )?(?:came|come|got|get|gets|reach\w*|made it)(?: up)?(?: to)?(?: the)? "
-    r"(?:right |safe |full )*temp\w*|"
-    r"\b(?:half|part|partly) (?:done|cooked|smoked)\b|\btranslucent\b|"
-    rf"\b{DENIED} (?:quite|fully|properly|really) (?:done|cooked|smoked)\b|"
-    rf"\b{DENIED} (?:done|cooked)\b(?= *$| (?:in|at|inside|enough|when|yet)\b)|"
-    r"\b(?:smoker|smoke ?house|fire|flames?|coals?|charcoal|briquettes|embers?|gas|propane|pellets|"
-    r"burner|element|heat(?:er|ing)?|grill|barbecue|thermostat)\b"
-    rf"(?: (?!{DENIED}\b)\w+){{0,2}}? "
-    r"(?:(?:went|gone|go|goes|going|was|were|blew|blown|burn(?:t|ed)|ran|run|runs|cut|cuts|gave|"
-    r"conked|fizzled|all) out|died|dead|fail(?:s|ed)|broke(?:n|s)?|stopped|quit|tripped|packed up|"
-    r"packed in|gave up|(?:fell|dropped|went) (?:off|away|too low|right down))\b"
-    r"(?! (?:the|of the (?:shed|garage))\b)"
-    r"(?! (?:after(?:wards)?|when|once|as)(?: (?:it|they|all|the \w+)(?: (?:was|were))?)?"
-    r" ?(?:$|done|finished|ready|cooked|out))"
-)
-#: Without heat, unless that came next.
-SMOKED_COLD = r"\bcold smok\w*\b(?! (?:\w+ ){0,3}(?:first|before|then|hot))(?! \w+ first)"
 _THAWED = r"(?:thawed|defrosted|had (?:half |partly )?(?:thawed|melted))"
 THAWED_WARM = rf"\b{_THAWED}\b.*(?:\b(?:over ?night|outside|out|all (?:day|night))\b|{WARM_PLACE})"
 THAWED_SAFELY = r"\b(?:cold water|microwave\w*)\b"
 REFROZEN = (
     r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)|"
     r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b"
-)
-#: The cold itself failed.
-NO_POWER = (
-    r"\b(?:fridge|refrigerator|freezer|power|electric\w*|current|plug)(?: \w+)? (?:was |were |had "
-    r"been |went |has |had )?(?:off|out|down|dead|died|fail\w*|broke\w*|unplugged|ajar|left open|"
-    r"cut)\b|\bpower (?:cut|outage|failure)\b|\b(?:fridge|freezer) door (?:was )?(?:left )?"
-    r"(?:open|ajar)\b|\b(?:door|lid)\b(?: \w+){0,2} ajar\b"
 )
 EXPIRED = (
     r"\b(?:past|after|beyond|over)(?: (?:its|the|their|his))? (?:use by|sell by|expir\w*|"

@@ -1,5 +1,6 @@
-"""How old a note says that food is, where its record has a day: "5 days old", "cooked three days
-ago", "opened last week". Which words are listened for is a choice of our own, the stricter one.
+"""How old a note says that food is, where its record has a day: "5 days old", "sunday's leftovers",
+"in the fridge since friday", "opened last week", "use by 3 nov". Which words are listened for is a
+choice of our own, the stricter one.
 """
 
 from __future__ import annotations
@@ -7,9 +8,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from datetime import date, timedelta
+from enum import StrEnum
 from typing import NamedTuple
 
-from pantry_tui.core.dates import read_date
+from pantry_tui.core.dates import read_date, read_lately
+from pantry_tui.core.safety import note_day_words as words
 from pantry_tui.core.safety.denial import DENIAL
 from pantry_tui.core.safety.note_states import done_of
 from pantry_tui.core.safety.notes import clauses
@@ -17,93 +20,176 @@ from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
 
 
+class Of(StrEnum):
+    """What was on a day of a note."""
+
+    MADE = "made"  # or bought
+    OPENED = "opened"
+    LAST = "last"  # a date on its pack, which no plan of the kitchen is
+
+
 class Told(NamedTuple):
-    """A day of a note: the words, the day, and whether it was opened then, or made or bought."""
+    """A day of a note: the words, the day, and what was on it."""
 
     typed: str
     day: date
-    opened: bool
+    of: Of
 
 
 _EACH = {"day": 1, "week": 7, "month": 28}
-_SEVERAL = r"(?:an? (?:few|couple of|couple)|few|couple of|some|several)"
-#: Before an age that is of the batch, and not of what went into it.
-_LEAD = (
-    r"(?:(?:it|this|these|they|all|is|are|was|were|already|now|about|nearly|almost|over|more|than|"
-    r"at|least|most|by|then|only|just|maybe|perhaps|probably|roughly|around|soup|stew|leftovers?|"
-    r"milk|cream|meat|chicken|fish|eggs?|food|batch|the) )*?"
-)
-_AGE = (
-    rf"^{_LEAD}(?:(\d+)|(half an?)|({_SEVERAL})|an?)?[ -]?(day|week|month)s? old\b(?!')"
-    r"(?= *(?:$|by|now|already|and|today|when|at|so|then)\b| *$)"
-)
-_AGO = rf"(?:({_SEVERAL})|an?) (day|week|month)s? ago"
-#: What begins the days that its record counts.
-_BEGAN = {
-    Method.MEAL: (
-        r"(?:re ?)?cooked|made|roasted|baked|boiled|fried|stewed|braised|simmered|prepared|grilled|"
-        r"carved|left over|left ?overs?|^(?:it |they |all )?(?:is |are |was |were )?from"
-    ),
-    Method.HOT_SMOKED: r"smoked|made|cooked",
-    Method.IN_OIL: r"made|put up|mixed|filled|packed|bottled",
-    Method.FRIDGE_PICKLE: r"made|put up|mixed|filled|packed|bottled",
-    Method.FRESH: (
-        r"bought|got|picked up|collected|fetched|delivered|milked|laid|caught|landed|minced|ground|"
-        r"churned|made|cut|sliced"
-    ),
-    Method.BOUGHT: r"bought|got|picked up|collected|fetched|delivered",
-}
-_OPENED = r"opened|open since|begun|started"
-#: What may stand between that and the day, and what goes on behind a day.
-_FILLER = r"(?:it|them|this|all|both|on|in|up|fresh|back|again|late|early|since|from|over|already)"
-_LINK = r"(?:and|with|at|by|in|after|before|when|to|then|so|but)"
 
 
 def days_of(method: Method, note: str, noted: date) -> Iterator[Told]:
     """The days that its words name, as of the day on which it was `noted`."""
-    for typed, clause in clauses(note) if method in _BEGAN else ():
-        done = done_of(clause)
-        age = re.search(_AGE, done)
-        if age is not None:
-            number = int(age[1] or 2) if age[1] or age[3] else 1
-            days = number * _EACH[age[4]] // (2 if age[2] else 1)
-            yield Told(typed, _before(noted, days), False)
-        for verbs, opened in ((_BEGAN[method], False), (_OPENED, True)):
-            for found in re.finditer(rf"(?:\b|^)(?:{verbs})\b((?: [\w']+){{1,8}})", done):
+    if method not in words.BEGAN or not note:
+        return
+    told, as_typed = _with_dates(note, noted)
+    for quoted, clause in clauses(told):
+        typed = quoted
+        for spelled, original in as_typed.items():
+            typed = typed.replace(spelled, original)
+        plain = _plainly(clause)
+        if (last := _last_day(plain, noted)) is not None:
+            yield Told(typed, last, Of.LAST)
+            continue
+        done = done_of(plain)
+        for day in (_aged(done, noted), _standing(method, plain, done, noted)):
+            if day is not None:
+                yield Told(typed, day, Of.MADE)
+        for verbs, of in ((words.BEGAN[method], Of.MADE), (words.OPENED, Of.OPENED)):
+            for found in re.finditer(rf"(?:\b|^)(?:{verbs})\b((?: [\w'-]+){{1,8}})", done):
                 denied = re.search(rf"{DENIAL} (?:\w+ )?$", done[: found.start()])
                 day = None if denied else _named(found[1].split(), noted)
                 if day is not None:
-                    yield Told(typed, day, opened)
+                    yield Told(typed, day, of)
 
 
-def _named(words: list[str], noted: date) -> date | None:
+def _with_dates(note: str, noted: date) -> tuple[str, dict[str, str]]:
+    """The note with its dates in figures spelled out, and how each of them was typed. Of two
+    readings the newest that is over counts, of a last day the nearest."""
+    as_typed: dict[str, str] = {}
+
+    def spelled(found: re.Match[str]) -> str:
+        day = _of_figures(found, noted, nearest=re.search(words.LAST_BEFORE, found[1]) is not None)
+        if day is None:
+            return found[0]
+        plain = f"{day.day} {words.MONTHS[day.month - 1]} {day.year}"
+        as_typed[plain] = found[0][len(found[1]) :].rstrip(".")
+        return f"{found[1]}{plain}"
+
+    return re.sub(words.IN_FIGURES, spelled, re.sub(words.DOTTED, r"\1 ", note)), as_typed
+
+
+def _of_figures(found: re.Match[str], noted: date, *, nearest: bool) -> date | None:
+    one, two, year = int(found[2]), int(found[4]), found[5]
+    if found[3] == "-" and len(year or "") < 4:
+        return None
+    sure = re.search(words.SURELY_A_DAY, found[1])
+    if found[3] == "/" and (one, two) in words.FRACTIONS and not (sure or year):
+        return None
+    # A month comes first behind a stroke alone: 5.30 is an hour.
+    orders = {(one, two), (two, one)} if found[3] == "/" else {(one, two)}
+    years = [noted.year - 1, noted.year, noted.year + 1]
+    if year:
+        years = [int(year) + (2000 if len(year) == 2 else 0)]
+    days = []
+    for day, month in orders:
+        for each in years:
+            try:
+                days.append(date(each, month, day))
+            except ValueError:
+                continue
+    if nearest:
+        return min(days, key=lambda one: abs(one - noted), default=None)
+    return max((one for one in days if one <= noted), default=None)
+
+
+def _plainly(clause: str) -> str:
+    """With the days as they are read: "3d" as 3 days, "sunday's" as sunday."""
+    for pattern, meant in words.SAME:
+        clause = re.sub(pattern, meant, clause)
+    hours = r"\b(\d+) ?(?:h|hrs?|hours?) (?=old\b|ago\b)"
+    return re.sub(hours, lambda found: f"{int(found[1]) // 24} days ", clause)
+
+
+def _aged(done: str, noted: date) -> date | None:
+    """The day on which it began, by an age of it: "5 days old", "been in the fridge 4 days"."""
+    age = re.search(words.AGE, done)
+    if age is not None:
+        number = int(age[1] or 2) if age[1] or age[3] else 1
+        return _before(noted, number * _EACH[age[4]] // (2 if age[2] else 1))
+    for pattern in words.AGED:
+        if found := re.search(pattern, done):
+            unit = found[2] if found.lastindex == 2 else "day"
+            return _before(noted, max(0, int(found[1]) * _EACH[unit] - (pattern == words.DAY_N)))
+    return None
+
+
+def _standing(method: Method, clause: str, done: str, noted: date) -> date | None:
+    """The day since which it stands there, or of which it is a rest."""
+    alone = done == clause
+    if (bare := re.search(words.BARE, done)) is not None:
+        day = _nearest(bare[1], noted)
+        return day if day is not None and day <= noted else None
+    for pattern in (words.SINCE, *words.REST.get(method, ())):
+        if pattern is words.WHOSE_DAY and not alone:
+            continue  # "monday's, for Jane"
+        if found := re.search(pattern, done):
+            day = _named(found[1].split(), noted)
+            if day is not None and day <= noted:
+                return day
+    return None
+
+
+def _last_day(clause: str, noted: date) -> date | None:
+    """The last day that a pack or a label has."""
+    found = re.search(words.LAST_DAY, clause)
+    return _nearest(found[1], noted) if found is not None else None
+
+
+def _nearest(told: str, noted: date) -> date | None:
+    """A day that may be over or to come, of the years about it the nearest."""
+    dated = re.search(r"\d", told) is not None and re.search(r"\d{4}", told) is None
+    years = (f" {noted.year + ahead}" for ahead in (-1, 0, 1)) if dated else ("",)
+    days = []
+    for year in years:
+        try:
+            days.append(read_date(f"{told}{year}", noted))
+        except BadInput:
+            continue
+    return min(days, key=lambda one: abs(one - noted), default=None)
+
+
+def _named(told: list[str], noted: date) -> date | None:
     """The day that stands behind a verb, None where none does."""
-    while words and _day(" ".join(words[:1]), noted) is None and re.fullmatch(_FILLER, words[0]):
-        words = words[1:]
-    for many in range(min(5, len(words)), 0, -1):
-        ends = len(words) == many or re.fullmatch(_LINK, words[many])
-        day = _day(" ".join(words[:many]), noted) if ends else None
+    while told and _day(" ".join(told[:1]), noted) is None and re.fullmatch(words.FILLER, told[0]):
+        told = told[1:]
+    for many in range(min(5, len(told)), 0, -1):
+        ends = len(told) == many or re.fullmatch(words.LINK, told[many])
+        day = _day(" ".join(told[:many]), noted) if ends else None
         if day is not None:
             return day
     return None
 
 
-def _day(words: str, noted: date) -> date | None:
-    ago = re.fullmatch(_AGO, words)
+def _day(told: str, noted: date) -> date | None:
+    ago = re.fullmatch(words.AGO, told)
     if ago is not None:
         return _before(noted, (2 if ago[1] else 1) * _EACH[ago[2]])
-    if words == "the day before yesterday":
+    if told == "the day before yesterday":
         return _before(noted, 2)
-    if words in ("last week", "last weekend"):  # its last day
+    if told in ("last week", "last weekend"):  # its last day
         return _before(noted, noted.weekday() + 1)
-    if words == "last month":
+    if told in ("weekend", "the weekend"):
+        return noted if noted.weekday() > 4 else _before(noted, noted.weekday() + 1)
+    if told == "last month":
         return _before(noted, noted.day)
-    of_month = re.fullmatch(r"the ([12]?\d|3[01])(?:st|nd|rd|th)", words)
+    of_month = re.fullmatch(r"the ([12]?\d|3[01])(?:st|nd|rd|th)", told)
     if of_month is not None:  # the last one of that number
         month = (_before(noted, days) for days in range(62))
         return next((day for day in month if day.day == int(of_month[1])), None)
     try:
-        return read_date(words, noted)
+        return read_lately(told, noted)
     except BadInput:
         return None
 

@@ -147,7 +147,7 @@ HEATING: tuple[Stage, ...] = (
         r"dropped|fell|sputter\w*|faded|lost|ran|weak\w*|tripping|(?:was|too|ran|got|running|"
         r"going) low|off and on|twice|up and down|came back|blown|dead|empty)\b|"
         r"\b(?:ran|run|running|was|were) (?:clean )?out of (?:gas|propane|fuel|power|wood|steam|"
-        r"heat|electric\w*)\b|\b(?:lost|no) (?:the )?(?:power|gas|flame|heat|electric\w*|"
+        r"heat|electric\w*)\b|\b(?:lost|no) (?:the )?(?:power|gas(?! bubbl)|flame|heat|electric\w*|"
         r"current)\b|\bre ?(?:lit|light)\b|\bup and down\b|\b(?:propane|gas|bottle) froze\b|"
         r"\b(?:black|brown) ?out\b|\boutage\b|\bpower (?:cut|failure)\b",
         r"\b(?:saved|cheap|bill|price|steady|after (?:they|it|we|the jars|everything) )",

@@ -52,7 +52,7 @@ OF_JARS: tuple[Stage, ...] = (
         rf"not enough)(?: any)? {_LIQUID} "
         r"in (?:the |them|each)|\b(?:top half|half of (?:them|it)) (?:is |are )?(?:dry|bare|"
         r"uncovered)",
-        _OF_WHAT_IS_OVER,
+        rf"{_OF_WHAT_IS_OVER}|\bbubbles?\b",
     ),
     Stage(
         ("head", "room", "space", "hair", "brim"),

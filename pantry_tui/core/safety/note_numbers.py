@@ -12,7 +12,7 @@ from collections.abc import Iterator, Mapping
 from pantry_tui.core.amounts import in_digits, read_altitude
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.safety import note_words as terms
-from pantry_tui.core.safety.denial import affirmed, denies
+from pantry_tui.core.safety.denial import DENIED, affirmed, denies
 from pantry_tui.core.safety.jars import of_one_jar, ounces
 from pantry_tui.core.safety.measured import all_minutes, read_percent, read_psi
 from pantry_tui.core.safety.note_mixture import REDUCED_SODIUM, hardly_sweet
@@ -55,8 +55,7 @@ _UNTIL_THERE = (
     r"\b(?:took|takes|needed|after)\b.*\b(?:to (?:come|get|heat|reach|build|warm|cool|fall|drop)|"
     r"until|before)\b|\b(?:came|come|fell|dropped|went|goes|back) (?:back )?(?:down|to (?:zero|"
     r"0))\b.*\b(?:in|after|within)\b|\b(?:zero|(?:at|to) 0)\b|\bwithin\b.*\bof (?:pick|harvest|"
-    r"cutt|com)|"
-    r"\bice bath\b|\b(?:cool|heat)\w* (?:down|up)\b"
+    r"cutt|com)|\bice bath\b|\b(?:cool|heat)\w* (?:down|up)\b"
 )
 _UNDER = r"\b(?:under|below|beneath|short of) \d{1,2}\b"
 #: ("10 instead of 11", "40 of the 85 minutes")
@@ -75,12 +74,11 @@ _STEAMED = (
 )
 #: What shows a pressure, and how it is read.
 _SHOWN = terms.any_of(
-    r"(?:shade|touch|bit|hair|little|just) (?:under|below)|(?:hover|peak|reach|read|sink|sank|"
-    r"slip|slid|sagg|dipp|topp|climb|settl|bottom|plateau|crept|"
-    r"hung)\w*|"
-    r"(?:stay|sat|kept|held|hold|keep|got|get|went|go|drop|fell|fall|stuck|was|manag)\w* (?:it |"
-    r"them |only |just |up |down |out )*(?:at|to|near|around|under|below|beyond|past|above|about)|"
-    r"needle|dial|gauge|pressure\b(?! can| cook)|psi|rocker|it$|(?:it|her|them) (?:to|at|past)"
+    r"(?:shade|touch|bit|hair|little|just) (?:under|below)|(?:hover|peak|reach|read|sink|sank|slip|"
+    r"slid|sagg|dipp|topp|climb|settl|bottom|plateau|crept|hung)\w*|(?:stay|sat|kept|held|hold|"
+    r"keep|got|get|went|go|drop|fell|fall|stuck|was|manag)\w* (?:it |them |only |just |up |down |"
+    r"out )*(?:at|to|near|around|under|below|beyond|past|above|about)|needle|dial|gauge|"
+    r"pressure\b(?! can| cook)|psi|rocker|it$|(?:it|her|them) (?:to|at|past)"
 )
 _SHOWN_AT = (
     r"\b(?:at|to|past|above|over|below|under|around|about|near|beyond|beneath|reach\w*|h[eo]ld|"
@@ -101,14 +99,13 @@ _OF_DOUBT = (
 )  # fmt: skip
 #: A number without its unit that somebody is not sure of.
 _HEDGED = (
-    r"\b(?:more like|closer to|nearer(?: to)?|about|around|roughly|only|really|actually|barely|"
-    r"at most|"
-    r"at best|maybe|perhaps|probably|possibly|up to|down to|nearly|almost|hardly|just (?:under|"
-    r"over|shy of|short of)|short of|shy of|(?:might|may|could) have been|between|did|gave (?:them|"
-    r"it)|so|"
-    r"settled for|not quite|say|i think|i guess|just) (\d{1,3}(?:\.\d+)?)(?=$| (?:min(?:ute)?s?\b|"
-    r"psi\b|pounds?$|lbs?$|than|and \d|though|because|as they|since|not|instead|really|actually|"
-    r"i think|at (?:most|best)|tops|or so|if that|max|in the end|by the clock|rather|too))"
+    r"\b(?:more like|closer to|nearer(?: to)?|about|around|roughly|only|really|actually|barely|at "
+    r"most|at best|maybe|perhaps|probably|possibly|up to|down to|nearly|almost|hardly|just "
+    r"(?:under|over|shy of|short of)|short of|shy of|(?:might|may|could) have been|between|did|"
+    r"gave (?:them|it)|so|settled for|not quite|say|i think|i guess|just) (\d{1,3}(?:\.\d+)?)(?=$| "
+    r"(?:min(?:ute)?s?\b|psi\b|pounds?$|lbs?$|than|and \d|though|because|as they|since|not|instead|"
+    r"really|actually|i think|at (?:most|best)|tops|or so|if that|max|in the end|by the clock|"
+    r"rather|too))"
 )
 _HEDGED_BEHIND = (
     r"\b(\d{1,3}(?:\.\d+)?)(?: (?:min(?:ute)?s?|psi|pounds?|lbs?))? (?:tops|at most|at best|at the "
@@ -132,8 +129,7 @@ _ENDED_AT = (
 _OTHER_NUMBER = terms.any_of(
     r"pick\w*|harvest\w*|bought|yield\w*|weigh\w*|jars?\b|pints?\b|quarts?\b|made|age|aged|o'clock|"
     r"people|serv\w*|heads?|rows?|plants?|box|page|no\b|cups?|kids|price|cost|share|gave (?!it|"
-    r"them)|ate|"
-    r"vent\w*"
+    r"them)|ate|vent\w*"
 )
 
 _Differs = Iterator[tuple[str, str | None]]
@@ -312,12 +308,26 @@ def _nearly(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
         yield key, None
 
 
+#: What it was packed in, and no more.
+_LIQUID = (
+    r"(?:(?:actually|really|in fact|they|were|are|was|is|all|packed|canned|put up|filled|covered|"
+    r"topped up|instead) )*(?:in|with) (?:(?:their|its|own|the|light|medium|heavy|extra|very|"
+    r"tomato|apple|grape|white|pineapple|orange|fruit|sugar|plain|boiling|hot) )*(juice|water|"
+    r"syrup)(?: instead| really| after all)?"
+)
+
+
 def _packed(said: Mapping[str, str], clause: str) -> _Differs:
     """A pack that is not that of the record: the two have times of their own."""
     has = said.get("pack", "")
+    liquid = re.fullmatch(_LIQUID, clause)
+    if liquid is not None and liquid[1] not in said.get("form", ""):
+        yield "form", liquid[1]
     if not terms.speaks(clause, ("pack", "fill", "jarred", "bottled", "raw", "cold", "hot")):
         return
     for pack, other in (("raw", r"(?:raw|cold)"), ("hot", r"hot")):
+        if pack in has and re.search(rf"\b{DENIED} (?:\w+ )?{other} ?pack", clause):
+            yield "pack", None
         into = rf"\b(?:packed|filled|jarred|bottled) (?:them |it |in )?{other}\b(?! (?:jars|pack))"
         if not affirmed(clause, rf"\b{other} ?pack(?:ed|ing)?\b|{into}"):
             continue

@@ -49,6 +49,16 @@ _SPURT = (
     r"foam(?:ed|s|ing|y)?(?= *$)|foam (?:came|shot|ran))\b(?! (?:with|tray|box))"
 )
 _SPURT_OF_ELSE = r"\b(?:steam\w*|pan|pot|boil\w*|cook\w*|fry\w*|fried|oven|stove|water)\b"
+#: Cold food that makes gas.
+_GAS = (
+    r"\bgas bubbles\b|\b(?:gassy|effervesc\w*|carbonated)\b|\bbubbles (?:rising|coming|moving)\b|"
+    r"^(?:(?:it|is|was|has|still|now|already|slightly|a|bit|all|gone|went|started|tiny|small|"
+    r"little|some|lots|of) )*(?:bubbling|bubbly|bubbles|fizzing|fizzy)(?: (?:now|slightly|cold|by "
+    r"itself|on its own|on top|(?:in|inside|under) (?:the |its )?(?:fridge|tub|box|jar|pack|tin|"
+    r"can|lid)|(?:when|as|after) (?:i |we )?open\w*|on opening))*$"
+)
+#: What works by itself, and is sound.
+_WORKS = r"kefir|kimchi|kraut|kombucha|sour ?dough|yeast|starter|natto|tempeh|koji"
 _BUTTON = (
     r"\b(?:button|lid|cap)(?: \w+)? (?:up|raised|popped|sprung|springs?|clicks?|clicked|pops)\b|"
     r"\b(?:popped|raised) (?:button|lid|cap)\b"
@@ -111,12 +121,34 @@ _WHERE = (
 )
 _UNDER = (
     rf"\b(?:luke ?warm|raw|bloody|cold) {_WHERE}|\b(?:still|half) (?:raw|frozen {_WHERE})\b|"
+    r"\b(?:bit|little|slightly|rather|partly|looks?|looked) raw\b|"
+    r"\bcould have (?:done with|used|had) (?:\w+ )?(?:longer|more (?:time|cooking))\b|"
+    r"\b(?:half|part|partly) (?:cooked|done)\b(?! (?:first|before|then|and (?:then|finish\w*)))|"
+    r"\bneed(?:s|ed)? (?:more|longer) (?:cooking|time in the oven|in the oven)\b|"
+    rf"\b{DENIED} (?:quite|nearly|fully|properly|really) (?:cooked|done)\b|"
+    r"\b(?:blood|bloody) (?:at|near|by|round|inside) |\bbloody juices\b|"
+    rf"^(?:still |a bit |quite |it |is |was )*(?:bloody|{DENIED} (?:yet |quite )?done)$|"
     rf"\b{DENIED} (?:quite |fully |properly |really )?(?:cooked|done|hot) "
     r"(?:through|enough|inside)|"
     r"\bunder ?(?:cooked|done)\b|"
     rf"\b{DENIED} (?:\w+ )?(?:got|get|became|reached) (?:\w+ )?hot\b"
 )
-_PINK = rf"\bpink {_WHERE}"
+_PINK = (
+    rf"\bpink(?:ish)? {_WHERE}|"
+    r"\b(?:still|bit|slightly|little|touch|rather|somewhat|quite|very|too) pink(?:ish)?\b(?! "
+    r"(?:pepper\w*|salt|grapefruit|label|lid|sauce|onions?|rhubarb|beans?|from the (?:smoke|cure|"
+    r"beet\w*)|on the outside|smoke|ring|edge))|\b(?:chicken|turkey|poultry|pork|meat|burgers?|"
+    r"meatballs?|sausages?|mince|thighs?|breasts?|legs?|drumsticks?|juices?|it|they)(?: (?:is|was|"
+    r"are|were|still|a|bit|looks?|looked|ran|run|came|out)){1,4} pink(?:ish)?\b(?! (?:from|with|"
+    r"on))|^pink(?:ish)?$|\bjuices? (?:(?:still|ran|run|are|were|was|is|all|a|bit) )*(?:pink\w*|"
+    r"red|bloody|not clear)\b|"
+    rf"\bjuices? (?:did |do |does )?{DENIED} (?:\w+ )?(?:run|ran|come|came)? ?clear\b"
+)
+_OF_SMOKE = r"\b(?:smok\w*|ring|edges?|rim|skin|cured?|outside|nicely|lovely|beautiful\w*)\b"
+#: Of these rare is not done (USDA FSIS, safe minimum internal temperatures).
+_RARE = r"^(?:(?:very|quite|a|bit|still|rather|medium|cooked|served|left|kept|done|all) )*rare$"
+_NEVER_RARE = r"chicken|turkey|poultry|pork|burger|ground|minced?|meatball|sausage|meatloaf|duck|"
+r"goose"
 _HARD_PARTS = r"\b(?:potato\w*|carrots?|onions?|rice|pasta|beans?|veg\w*|crust|pastry)\b"
 _NAMED = r"\bbeans\b(?<!green beans)"
 _SLOW = r"\b(?:slow(?:ly)? cook\w*|crock ?pot)\b"
@@ -167,7 +199,9 @@ def _pack(method: Method, food: FoodFacts, tin: bool, seen: str) -> Iterator[Fou
     if (is_dry(food) and method is not Method.MEAL and not tin) or loose:
         return
     bought = method is Method.BOUGHT
-    burst = says(_SPURT, seen) and not re.search(_SPURT_OF_ELSE, seen)
+    works = _perishes(food) and re.search(_WORKS, food.name) is None
+    gas = rf"{_SPURT}|{_GAS}" if works or tin else _SPURT
+    burst = says(gas, seen) and not re.search(_SPURT_OF_ELSE, seen)
     if burst and food.group is not Group.DRINK:
         yield Found(("spurting", "puffed-pack"), "")
     if says(_SWOLLEN, seen) and not re.search(_SWOLLEN_OF_ELSE, seen):
@@ -248,9 +282,14 @@ def _underdone(method: Method, food: FoodFacts, clause: str) -> Iterator[Found]:
     smoked = method is Method.HOT_SMOKED and food.group in ANIMAL
     if not smoked and not _to_be_cooked(method, food):
         return
-    if re.search(_UNDER, clause) and not re.search(_HARD_PARTS, clause):
+    if says(_UNDER, clause) and not re.search(_HARD_PARTS, clause):
         yield Found((), "what was cooked in part and put by lets germs grow: discard.")
-    if not smoked and says(_PINK, clause):
+    rare = re.search(_RARE, clause) and re.search(_NEVER_RARE, food.name)
+    # Smoke and cure make meat pink; of a bird it is no ring alone where somebody calls it so.
+    pink = says(_PINK, clause) is not None and (
+        not smoked or ("poultry" in food.classes and not re.search(_OF_SMOKE, clause))
+    )
+    if pink or (rare and not smoked):
         yield Found((), "colour is no measure of heat: not checked. Only a thermometer tells.")
 
 

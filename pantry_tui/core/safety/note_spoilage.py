@@ -21,7 +21,8 @@ _OF_DRINK = r"(?:beer|yeast|alcohol|wine|booze)"
 LIKE = r"(?:like|of) (?:(?:an?|the|old|wet|dirty|rotten|something|that|had|has|went|just|my|his) )*"
 OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
-    r"rancid|musty|mou?ldy|yeasty|boozy|winey|cheesy|disgusting|revolting|dreadful|terrible|vile|"
+    r"rancid|musty|mou?ldy|yeasty|boozy|winey|cheesy|fizzy|gassy|disgusting|revolting|dreadful|"
+    r"terrible|vile|"
     rf"{LIKE}(?:{FOUL}|{_OF_DRINK}))"
 )
 #: Sugar that yeasts worked on, as a smell or a taste; what was made with wine tastes of it.
@@ -135,11 +136,24 @@ _SOFTENED = (
     r"(?! (?:lids?|seeds?|peas))"
 )
 SOURED = r"\b(?:smell\w*|smelt)(?: \w+){0,3} sour\b|\bsour smell"
-_GAS = r"\b(?:hiss\w*|bubbl\w*|foam(?:s|y|ing)|froth\w*)\b"
+_GAS = (
+    r"\b(?:hiss\w*|(?:tiny |small |fine |gas |little )*bubbl\w*|foam(?:s|y|ing)|froth\w*|"
+    r"effervesc\w*|pressure (?:under the lid|in the jars?|when (?:i )?open\w*)|gassy|carbonat\w*|"
+    r"(?:gone|went|turned) sparkling|sparkling (?:when|on) open\w*|gas (?:under|inside|came|"
+    r"escap\w*|build\w*|built|push\w*|in (?:the |"
+    r"it|them|each|1 |a )?(?:jars?|lids?|$)?))(?: |$|\b)"
+)
 #: Steam hisses, what boils bubbles and foams, and air bubbles are let out with a knife.
 _GAS_OF_ELSE = (
     r"\b(?:canner|steam|weight|valve|gauge|air|remov\w*|knife|pot|pan|hot|fill\w*|pour\w*|boil\w*|"
-    r"cook\w*|skim\w*|stir\w*|heat\w*|water|free|wrap|pectin|butter|released?|jiggl\w*)\b"
+    r"cook\w*|skim\w*|stir\w*|heat\w*|water|free|wrap|pectin|butter|released?|jiggl\w*|tools?|"
+    r"chopsticks?|skewers?|spatula|spoon|gas (?:stove|hob|burner|mark|ring|cooker)|debubbl\w*|de "
+    r"bubbl\w*|bubbled (?:the|each|every|all)(?: the)? jars?|syrup (?:was|is) bubbling|"
+    r"(?:tapp|press|work|push|eas|knock|pok|chas|coax)\w* out (?:the |any |all |some |air )*"
+    r"bubbles|(?:got|get|"
+    r"getting|work\w*|eas\w*|let|knock\w*|press\w*|tapp\w*|pok\w*|push\w*|took|take|taking|ran|"
+    r"slid|coax\w*|burp\w*)\b.*\bbubbles?(?: \w+)? (?:out|away|up and out)|bubbles?(?: \w+){0,2} "
+    r"(?:tapp|press|work|push|eas|knock|pok|chas|coax|let)\w* out)\b"
 )
 _GLASS = (
     r"\bcrack\w* (?:\w+ )?(?:jars?|glass|rims?|lids?|bottles?)\b|"

@@ -17,8 +17,10 @@ from typing import NamedTuple
 from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.denial import affirmed
-from pantry_tui.core.safety.kept_words import NO_POWER
 from pantry_tui.core.safety.note_added import plants_in
+from pantry_tui.core.safety.note_cold import NO_POWER
+from pantry_tui.core.safety.note_finer import finer
+from pantry_tui.core.safety.note_wet import DRIED_SINCE, is_powder, made_wet
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.prepared import is_large
@@ -37,6 +39,7 @@ class Now(StrEnum):
     OPENED = "opened"
     THAWED = "thawed"
     FLAVOURED = "flavoured"
+    FINER = "finer"
     MOVED = "moved"
     FROZEN = "frozen"
     WITHOUT_POWER = "without power"
@@ -52,11 +55,13 @@ class Told(NamedTuple):
 
 _PAST = (
     r" (?:it|they|i|we|she|he|you|this|that|the \w+|\w+)(?: \w+)? (?:came|arrived|got|found|opened|"
-    r"was|were|went|put|stowed|bagged|unpacked|checked|looked|fetched|bought|did|took|left|packed)\b"
+    r"was|were|went|put|stowed|bagged|unpacked|checked|looked|fetched|bought|did|took|left|"
+    r"packed)\b"
 )
 #: What is meant for it, wished or asked, and all that follows: none of it was done.
 _MEANT = (
-    rf"{PURPOSE}|\bwhen(?!{_PAST})\b.*|\b(?:if|once|until|till|unless|whenever|should|must|may|might|could|would|shall|"
+    rf"{PURPOSE}|\bwhen(?!{_PAST})\b.*|\b(?:if|once|until|till|unless|whenever|should|must|may|"
+    rf"might|could|would|shall|"
     r"want(?:s|ed)? to be|needs?|ha(?:ve|s) to|ought|planned|meant|intended|waiting|likes?|loves?|"
     r"prefers?|better|perfect|ideal|excellent|delicious|tasty|wonderful|super|eaten|enjoyed|"
     r"wants?|to be|ready to|do not|next|always|usually)\b.*"
@@ -91,7 +96,8 @@ _CUT = (
     r"(?:sliced|diced|cubed|chopped|halved|quartered|shredded|grated|julienned|peeled|cored|"
     r"podded|pitted|stoned|minced|crushed|spiralised|spiralized|hollowed|cut (?:up|open|"
     r"half|through|small|sticks|pieces|in(?:to)? (?:half|halves|pieces|chunks|quarters|wedges|"
-    r"strips|slices|cubes|rings|sticks|batons|matchsticks|coins|florets|spears|\d+))|riced|zested|skinned|carved|scooped|juiced)"
+    r"strips|slices|cubes|rings|sticks|batons|matchsticks|coins|florets|spears|\d+))|riced|zested|"
+    r"skinned|carved|scooped|juiced)"
 )
 _PIECES = (
     r"(?!pieces of )(?:halves|quarters|wedges|sticks|batons|pieces|chunks|slices|cubes|strips|"
@@ -142,17 +148,6 @@ _OF_THE_PACK = r"\b(?:bags?|sacks?|box(?:es)?|crates?|stems?|stalks?|leaf|leaves
 _WASHED = frozenset(
     {"potatoes", "new potatoes", "sweet potatoes", "onions", "shallots", "garlic"}
 )  # fmt: skip
-_SOAKED = (
-    r"(?:soaked|soaking|steeped|re ?hydrated|hydrated|re ?constituted|sprouted|sprouting|"
-    r"germinat\w+)"
-)
-#: Before it was dried, or a dip.
-_DRIED_SINCE = (
-    r"\b(?:before|then|and) (?:\w+ )?(?:dr(?:y|ied|ying)|dehydrat\w+)|"
-    r"\bdried (?:again|after|since)|\bdip\b|"
-    r"\bin (?:\w+ )?(?:lemon|acid|ascorbic|juice|pineapple|brine|salt|honey|syrup|sugar|"
-    r"vinegar|rum|brandy|spirit|soy|marinade)"
-)
 _OPENED = (
     r"(?:opened|unsealed|(?:is|was|been|already|stands|stood|left|now|half) open|"
     r"open(?: (?:since|for|in the fridge|now|already|pack\w*|bag|carton|bottle|jar|tin|tub))|"
@@ -175,6 +170,12 @@ _OTHER_DOOR = (
     r"(?:clamp|door|window|cellar|shed|shop|store|pit|bin|crate|barn|"
     r"season|garden|bed|flowers?|buds?|shells?|house|market|hatch|vent|damper|1|some|another|"
     r"lid|daily|every|to (?:skim|stir|burp|release|let))\b"
+)
+#: The same before the word, so that it is no jar that is open.
+_DOOR_OPEN = (
+    r"\b(?:fridge|refrigerator|freezer|ice ?box|doors?|window|oven|cellar|vent|damper)\b"
+    r"(?: (?!jar|pack|tub|carton|box)\w+){0,4}? open(?:ed)?\b|"
+    r"\bleft (?:the |our )?(?:fridge|refrigerator|freezer)(?: door| lid)? (?:wide )?open\b"
 )
 #: What is soft in a dish before it is frozen.
 _OTHER_SOFT = r" (?:cheese|chocolate|butter|garlic|onion|celery|\w+s\b)"
@@ -216,6 +217,7 @@ _HAPPENED = (
 )  # fmt: skip
 _BEFORE_IT = r"\b(?:before|first|from|made (?:of|with)|then (?:salted|cured|brined|mixed))\b"
 _RAW = frozenset({Method.FRESH, Method.CELLAR, Method.BOUGHT})
+_RAW_OR_FROZEN = _RAW | {Method.FROZEN}
 _DRIED = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 _COOKABLE = ANIMAL | {Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.NUT, Group.GRAIN}
 _GREENS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB})
@@ -233,7 +235,7 @@ def states(method: Method, food: FoodFacts, note: str, *, dry: bool) -> tuple[To
         if not done:
             continue
         alone = done == clause
-        for now, how in _of_clause(method, food, done, dry=dry, alone=alone):
+        for now, how in _of_clause(method, food, clause, done, dry=dry, alone=alone):
             found.setdefault(now, Told(now, typed, how))
     if Now.COOKED in found and found.get(Now.SHELLED, found[Now.COOKED]).how == _PEELED:
         del found[Now.SHELLED]  # a cooked egg is peeled
@@ -259,7 +261,7 @@ def done_of(clause: str) -> str:
 
 
 def _of_clause(
-    method: Method, food: FoodFacts, done: str, *, dry: bool, alone: bool
+    method: Method, food: FoodFacts, clause: str, done: str, *, dry: bool, alone: bool
 ) -> list[tuple[Now, str]]:
     found = []
     if _may_be_cooked(method, food, dry=dry) and _is_cooked(food, done, dry=dry):
@@ -274,8 +276,13 @@ def _of_clause(
         found.append((Now.HURT, ""))
     if food.name == "vinegar" and method is not Method.FLAVOURED_VINEGAR and plants_in(done):
         found.append((Now.FLAVOURED, ""))
-    if (dry or method in _DRIED) and _is_soaked(done, dry=dry):
+    bought_dry = dry or (method not in _DRIED and is_powder(food))
+    if (bought_dry or method in _DRIED) and made_wet(
+        food, clause, done, dry=bought_dry, sample=_SAMPLE
+    ):
         found.append((Now.WET, ""))
+    if method in _RAW_OR_FROZEN and (how := finer(food, done)):
+        found.append((Now.FINER, how))
     if method is not Method.CELLAR and _is_opened(method, done, alone=alone):
         found.append((Now.OPENED, ""))
     if method is Method.FROZEN and _is_thawed(food, done):
@@ -290,7 +297,7 @@ def _may_be_cooked(method: Method, food: FoodFacts, *, dry: bool) -> bool:
 
 
 def _is_cooked(food: FoodFacts, done: str, *, dry: bool) -> bool:
-    if re.search(_OF_ELSE, done) or (dry and re.search(_DRIED_SINCE, done)):
+    if re.search(_OF_ELSE, done) or (dry and re.search(DRIED_SINCE, done)):
         return False
     heated = _HEATED if dry or food.group is Group.NUT else rf"(?:{_HEATED}|{_DRY_HEAT}|{_MASHED})"
     if dry:  # nuts and pulses are scalded for their skins, and rice is parboiled in its husk
@@ -322,14 +329,10 @@ def _is_hurt(food: FoodFacts, done: str) -> bool:
     return washed or affirmed(done, rf"\b{_HURT}\b(?! (?:ones|1))")
 
 
-def _is_soaked(done: str, *, dry: bool) -> bool:
-    told = _SOAKED if dry else _SOAKED.replace("soaked|soaking|steeped|", "")
-    return not re.search(_DRIED_SINCE, done) and affirmed(done, rf"\b{told}\b{_SAMPLE}")
-
-
 def _is_opened(method: Method, done: str, *, alone: bool) -> bool:
     if method in LIDDED and re.search(_CANNER, done):
         return False
+    done = re.sub(_DOOR_OPEN, " ", done)
     if method not in LIDDED and affirmed(done, _LID_OFF):
         return True
     if alone and affirmed(done, _OPENED_ALONE):

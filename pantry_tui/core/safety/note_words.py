@@ -95,7 +95,8 @@ LITTLE_LOST = (
 )
 #: What a process is made of. A timer that was misread is why a record was put right.
 SUBJECT = any_of(
-    r"pressure|psi|kpa|gauges?|dials?|canners?|steam|burner|stove|flame|propane|gas|power|"
+    r"pressure|psi|kpa|gauges?|dials?|canners?|steam|burner|stove|flame|propane|gas(?! bubbl)|"
+    r"power|"
     r"timer(?! misread)|timing|clock|the run|regulator|rocker|jiggler|petcock|"
     r"(?:process\w*|full|canning|real|run|whole) time|the time (?!to|of|i|we|for)|process(?:ing)?|"
     r"water level|boil(?:ing)? water|rolling boil|the boil"
@@ -254,7 +255,8 @@ HIGH_UP = any_of(
 #: Jars that stood in water that boils, not food that was covered with it.
 BATH = (
     r"(?<!with )(?<!added )(?<!poured )(?<!filled )(?<!of )(?<!on )(?<!over )(?<!cup )"
-    r"\bboiling water\b(?! (?:over|poured|on top|added|to cover))|\bwater ?bath(?:ed)?\b"
+    r"\bboiling water\b(?! (?:over|poured|on top|added|to (?:cover|within|the|leave|\d)))|"
+    r"\bwater ?bath(?:ed)?\b"
 )
 LIDS = any_of(r"lids?|seals?|caps?|popped|unsealed|sealing|vacuum")
 #: Said of lids, and no failure; nobody looked yet; rings are taken off what is well sealed; and a

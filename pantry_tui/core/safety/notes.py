@@ -25,6 +25,8 @@ from pantry_tui.core.safety.note_mixture import (
     weakened,
 )
 from pantry_tui.core.safety.note_numbers import differs
+from pantry_tui.core.safety.note_pots import boiled_instead, cooked_first
+from pantry_tui.core.safety.note_recipe import meat_in_it, more_of_what_is_low, without_fewer
 from pantry_tui.core.safety.note_share import share
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
@@ -66,6 +68,8 @@ def doubted_notes(
     for words, clause in clauses(without_set_apart(note)):
         against: list[str] = []
         for key, value in differs(method, size, said, altitude_ft, clause):
+            if key == "minutes" and cooked_first(food, clause):
+                continue
             if value is None:
                 against.append(_not_checked(words, key))
                 continue
@@ -169,7 +173,9 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
     plain = re.sub(terms.LITTLE_LOST, " fine ", clause) if "siphon" in clause else clause
     if terms.speaks(plain, terms.OF_DENIAL):
         plain = re.sub(terms.NO_HARM, " fine ", plain)
-    if another_way(plain) or _went_wrong(plain):
+    if another_way(plain) or _went_wrong(plain) or boiled_instead(method, food, clause):
+        yield ""
+    if more_of_what_is_low(method, food, clause) or meat_in_it(method, food, clause):
         yield ""
     yield from gone_wrong(method, plain)
     if spoilt(method, plain):
@@ -191,6 +197,7 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
     if "tomato" in food.classes and affirmed(plain, terms.FROST_KILLED):
         yield ""
     mixed = re.sub(terms.FAT_REMOVED, " ", re.sub(terms.PURPOSE, " ", clause))
+    mixed = without_fewer(food, mixed)
     if food.group is Group.MEAT or "stock" in food.classes:
         mixed = re.sub(terms.FAT_OF_ITS_OWN, " ", mixed)
     # Above pH 4.6 a process for acid food is none (USDA AIB 539); which kinds are, nobody can see.

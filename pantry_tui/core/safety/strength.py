@@ -194,9 +194,8 @@ def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]
     if not every:
         return []
     degrees, warmest = min(every), max(every)
-    poultry = "poultry" in food.classes
     if method is Method.HOT_SMOKED and food.group in _SMOKED_F:
-        least = _POULTRY_F if poultry else _SMOKED_F[food.group]
+        least = smoked_f(food)
         if degrees < least:
             return [f"{degrees:g} F is too cool: hot-smoked {food.name} reach {least:g} F inside."]
     if method in (Method.FROZEN, Method.FREEZER_JAM) and warmest > _THAWS_F:
@@ -204,6 +203,13 @@ def _heat(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]
     if method is Method.DRIED and food.group is Group.MEAT and degrees < _JERKY_AIR_F:
         return [f"{degrees:g} F is too cool: meat is dried in air of {_JERKY_AIR_F:g} F or more."]
     return []
+
+
+def smoked_f(food: FoodFacts) -> float:
+    """°F inside that hot smoke has to bring it to: of what is no meat those of fish."""
+    if "poultry" in food.classes:
+        return _POULTRY_F
+    return _SMOKED_F.get(food.group, _SMOKED_F[Group.FISH])
 
 
 def _ph(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list[str]:

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 
 from pantry_tui.core.canned import still_possible
-from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
 from pantry_tui.core.safety.process import Doubt, ProcessRow, doubt
 from pantry_tui.core.words import Climate, Method, State
@@ -53,6 +53,20 @@ def checked(
     kept = _kept(p, method, food, size, record, note, doubted)
     problems = tuple(dict.fromkeys((*processed, *kept)))
     return Doubt(problems, possible) if problems else None
+
+
+#: What stands against what nothing speaks against.
+NOTHING = Doubt((), "")
+
+
+def as_recorded(
+    p: Pantry, batch: Batch, altitude_ft: int | None, record: Mapping[str, str] | None = None
+) -> Doubt:
+    """What stands against a batch as it is recorded, or by another `record`: a process is that of
+    the jar in which it was done."""
+    said = dict(batch.process if record is None else record)
+    told = batch.method, batch.food, batch.processed, said, altitude_ft, batch.note
+    return checked(p, *told) or NOTHING
 
 
 def _kept(

@@ -30,7 +30,7 @@ from pantry_tui.core.words import Climate, Method, State
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.ambiguous import could_be
 from pantry_tui.reference.compose import Composer
-from pantry_tui.services.batchwork.line_as_is import frozen_as_bought, several_of
+from pantry_tui.services.batchwork.line_as_is import frozen_as_bought, pickled_in_glass, several_of
 from pantry_tui.services.batchwork.line_aside import opened_wrongly, take_ingredients, take_state
 from pantry_tui.services.batchwork.line_food import Food, as_typed, spelled, take_food
 from pantry_tui.services.batchwork.line_method import settle
@@ -269,6 +269,9 @@ def _reading(
         ask("place", *stands.ask)
     if method is Method.LACTIC and (whole := kitchen.composer.called(f"fermented {food.name}")):
         food.name, food.facts = whole.name, whole
+    if method is Method.BOUGHT and (pickled := pickled_in_glass(food.name, held)):
+        whole = kitchen.composer.called(pickled)
+        food.name, food.facts = (whole.name, whole) if whole else (food.name, food.facts)
     unread = [*food.unread, *_packed(pairs, method)]
     if method is None and why is None:
         usual = kitchen.usual(food.facts.name) if food.facts is not None else ()

@@ -74,6 +74,13 @@ def frozen_as_bought(
     return Method.FROZEN if frozen and not {"printed", "state"} & said.keys() else method
 
 
+def pickled_in_glass(food: str, held: Held) -> str:
+    """What a crop is called that no shop puts into a jar or tin but in vinegar (gherkins), "" of
+    all else (common practice, no source)."""
+    shut = one(held.vessel) in ("jar", "tin", "can", "bottle")
+    return "pickled gherkins" if shut and food == "pickling cucumbers" else ""
+
+
 def several_of(held: Held, facts: FoodFacts | None) -> tuple[str, tuple[str, ...], str] | None:
     """What to ask of a weight of large crops that may be one or several: (typed, choices, why).
 

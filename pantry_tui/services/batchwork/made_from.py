@@ -56,14 +56,10 @@ class Descent:
     same: bool = False
 
     def payload(self, p: Pantry, at: At | None) -> tuple[said.Part, ...]:
-        """The parts as they are booked, with where what is left of each stands then."""
-
-        def one(part: Part) -> said.Part:
-            place = kept_open(p, part, at)
-            moved = place != part.container.place
-            return said.Part(part.container.id, part.amount, place if moved else "")
-
-        return tuple(map(one, self.parts))
+        """The parts as they are booked, with where what is left of each goes then."""
+        return tuple(
+            said.Part(part.container.id, part.amount, kept_open(p, part, at)) for part in self.parts
+        )
 
 
 def take_sources(p: Pantry, line: str) -> tuple[str, tuple[Source, ...]]:

@@ -40,7 +40,10 @@ _IN_VINEGAR = (Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE, Method.FLAVOURED_VIN
 _RAW = (Method.CELLAR, Method.FRESH, Method.BOUGHT)
 _BY_SUGAR = (Method.JAM, Method.SUGAR)
 _NO_TASTE = r"(?! (?:taste|flavou?r|smell|odou?r))"
-_SALT = r"salt\b(?! (?:pork|cod|fish|beef|water)\b)"
+_SALT = (
+    r"salt\b(?! (?:pork|cod|fish|beef|water|crust|taste|flavou?r|at (?:the )?table|"
+    r"needed (?:at|to|when|on)|to serve)\b)"
+)
 _VINEGAR = rf"vinegar{_NO_TASTE}"
 #: No peel and no herb.
 _ACID = (

@@ -121,7 +121,8 @@ def _judged(
         for rule in speaking(table, packed, reading.method, one, place.climate)
     )
     refused = next((rule for rule in spoken if rule.kind is Kind.REFUSE), None)
-    if refused is not None:
+    # What stands open from a shop is recorded where it stands, and judged.
+    if refused is not None and reading.method is not Method.BOUGHT:
         here = f"{begun(food.name)} ({reading.method}) may not stand in {place.name}"
         if _stood(p, reading) and can_hurt(batch, state is State.WORKING):
             raise Refused(f"{here}. If it stood there: {STOOD[0].lower()}{STOOD[1:]}")

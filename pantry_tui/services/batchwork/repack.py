@@ -74,14 +74,20 @@ def _names_a_way(p: Pantry, reading: PutUpReading) -> bool:
     return reading.method is not None and putup.read(p, reading.method.value).food == reading.food
 
 
+def _at_the_latest(p: Pantry, at: At | None) -> At | None:
+    """The last moment of that day: it did not stand there ready for hours before, but was found
+    ready and filled over at once; what is found ready today is ready now."""
+    if at is None or at.minute is not None:
+        return at
+    return None if at.day == p.today else at._replace(minute=DAY_MIN - 1)
+
+
 @booked
 def ready_into(p: Pantry, ref: str, line: str, *, at: At | None = None, saw: str = "") -> Done:
     """What was in progress is done, and all of it goes into other vessels; one undo takes back
     both. Raises as `ready` and `repack` do."""
-    # It did not stand there ready for hours before: it was found ready and filled over at once.
-    found = at if at is None or at.minute is not None else at._replace(minute=DAY_MIN - 1)
     with p.together():
-        done = act.ready(p, ref, at=found, saw=saw)
+        done = act.ready(p, ref, at=_at_the_latest(p, at), saw=saw)
         stood = containers_named(p, ref, ours=True)[0].place
         made = _repack(p, ref, line, "all", at, stood)
     count = len(made.containers)

@@ -15,7 +15,7 @@ from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.batchwork import BatchTables, BlanchRow, load_batchwork
 from pantry_tui.services.batchwork.calc.answer import span
 from pantry_tui.services.batchwork.calc.boil import KPA
-from pantry_tui.services.batchwork.checked import checked, processes_of
+from pantry_tui.services.batchwork.checked import as_recorded, processes_of
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.correct import correct
@@ -112,9 +112,7 @@ def fields(p: Pantry, code: str) -> list[Asked]:
 
 
 def _problems(p: Pantry, batch: Batch, record: dict[str, str]) -> Sequence[str]:
-    feet = strictest_altitude(p, batch)
-    found = checked(p, batch.method, batch.food, batch.processed, record, feet, batch.note)
-    return found.problems if found is not None else ()
+    return as_recorded(p, batch, strictest_altitude(p, batch), record).problems
 
 
 @booked

@@ -236,13 +236,17 @@ def _how_long(payload: said.Outage) -> str:
     return "since nobody knows when" if unknown else f"of {round(payload.hours, 1):g} h"
 
 
+def _instead(payload: said.Reading | said.Outage) -> str:
+    return f", in place of {payload.instead_of[-6:]}" if payload.instead_of else ""
+
+
 _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {
-    said.Reading: lambda p, one: f"measured {one.temp_f:g} F in {_place(p, one)}",
+    said.Reading: lambda p, one: f"measured {one.temp_f:g} F in {_place(p, one)}{_instead(one)}",
     said.FoodAdded: lambda p, one: f"added the food {one.name}",
     said.RuleAdded: lambda p, one: f"added a rule for {one.food}, {one.method}",
     said.Substitutes: _stood_in,
     said.Dish: lambda p, one: f"{'added' if one.takes else 'removed'} the dish {one.name}",
-    said.Outage: lambda p, one: f"power cut {_how_long(one)} in {_place(p, one)}",
+    said.Outage: lambda p, one: f"power cut {_how_long(one)} in {_place(p, one)}{_instead(one)}",
     said.Count: _counted,
     said.ClockAhead: lambda p, one: f"noted that the clock was ahead: {_place(p, one)}",
     said.PlaceAdded: lambda p, one: f"place {one.name} ({one.climate})",

@@ -24,6 +24,8 @@ from pantry_tui.services.rows import Label
 from pantry_tui.services.stock.pick import batch_named
 
 IN_DOUBT = "IN DOUBT: do not open it, do not eat it."
+#: The same of what is open already.
+OPEN_IN_DOUBT = "IN DOUBT: do not eat it."
 #: No longer as it was put up: that is said on the lid too.
 _BEGUN = frozenset({State.OPEN, State.THAWED})
 #: A gift label where no size is said.
@@ -116,7 +118,7 @@ def _caution(batch: Batch, state: State, judged: Judgement, *, doubt: bool) -> s
     if judged.verdict in UNFIT:
         return f"{judged.verdict.value.upper()}."
     if doubt:
-        return IN_DOUBT
+        return OPEN_IN_DOUBT if state is State.OPEN else IN_DOUBT
     if state is State.THAWED or (state is State.OPEN and batch.method in LIDDED):
         return "Keep cold."
     if batch.method in PROCESSED:

@@ -19,7 +19,7 @@ from pantry_tui.services.plan.accepted import planned
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.harvest import next_of
-from pantry_tui.services.plan.nouns import noun
+from pantry_tui.services.plan.nouns import counted_as
 from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.weekdraft import load
 from pantry_tui.services.stock.stands import Stands, stands
@@ -103,7 +103,10 @@ def unit_of(p: Pantry, group: Group, ours: Sequence[Stands]) -> Unit:
     if not ours or any(one.line.amount or one.whole is None for one in ours):
         return SERVINGS
     sizes = {(one.line.food, one.method, one.whole or "", one.line.size) for one in ours}
-    each = {(holds(p)(food, group, how, whole), noun(size)) for food, how, whole, size in sizes}
+    each = {
+        (holds(p)(food, group, how, whole), counted_as(food, how, size))
+        for food, how, whole, size in sizes
+    }
     return SERVINGS if len(each) > 1 else Unit(*each.pop())
 
 

@@ -24,7 +24,7 @@ from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.past import TOO_MUCH, Came, Past, by_food
 from pantry_tui.services.books.rows import FoodYear, Way
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan.nouns import noun
+from pantry_tui.services.plan.nouns import counted_as
 from pantry_tui.services.plan.own_yields import own_yields
 from pantry_tui.services.plan.portions import MISSING, holds, leavings_of, whole
 from pantry_tui.services.plan.servings import per_pint, weight
@@ -117,7 +117,12 @@ def usual(p: Pantry, batches: Sequence[Past]) -> Usual:
     batch = p.stock.batches[last]
     mine = [c for c in p.containers_of(batch) if whole(p, c) == most[2]]
     youngest = max(mine, key=lambda c: (born(batch, c), c.id))
-    return Usual(batch, youngest, most[2], Unit(most[2], noun(batch.size)))
+    return Usual(
+        batch,
+        youngest,
+        most[2],
+        Unit(most[2], counted_as(batch.food.name, batch.method, batch.size)),
+    )
 
 
 def _kinds(

@@ -92,7 +92,7 @@ def _head(
         case Why.MUST:
             return f"It is {_state(left[0])}: its clock runs; it is {much}."
         case Why.DUE:
-            return f"{_due_by(near, judged)}; it is {much}."
+            return f"{_due_by(p, near, judged)}; it is {much}."
         case Why.GUESTS:
             heads = appetite(p).sit(entry.days[0])
             return f"For the {heads} at the table; it is {much}."
@@ -128,13 +128,14 @@ def _faster(entry: Entry, found: Pace, unit: Unit, so_far: float) -> str:
     return f"with it {much} this week{want}, ahead of its pace of {rate}"
 
 
-def _due_by(near: Sequence[date], judged: Judgement) -> str:
-    """Its nearer day, and which kind of day that is."""
+def _due_by(p: Pantry, near: Sequence[date], judged: Judgement) -> str:
+    """Its nearer day, which kind of day that is, and that nobody is there then."""
     if not near:
         return "It falls due this week"
     day = min(near)
     kind = "Eat" if day == judged.discard_after else "Best"
-    return f"{kind} by {dates.say(day)}"
+    away = "" if appetite(p).sit(day) else ", when nobody is at home"
+    return f"{kind} by {dates.say(day)}{away}"
 
 
 def _part(servings: float, whole: float, unit: Unit) -> str:

@@ -21,10 +21,10 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.stock.drawing import (
     booked_of,
     drawn,
+    opened_in,
     pick_of,
     read_wanted,
     say_drawn,
-    went_on,
 )
 from pantry_tui.services.stock.fit import doubts, fit, refuse_if_none_fits, refuse_unfit
 from pantry_tui.services.stock.leaving import discard as discard
@@ -89,10 +89,10 @@ def _changed(
     taken = containers_named(p, ref, 1, fits, verb, ours=True, first=lambda c: not fit(p, c, at))
     container = taken[0]
     refuse_unfit(p, container, also="; do not open it", at=at)
-    place = cold_place(p, container, state)
-    if state is State.OPEN and went_on(p, container, at):
-        place = ""  # its later places are told already, and say where it stood until then
-    if state is State.THAWED:
+    if state is State.OPEN:
+        place = opened_in(p, container, at)
+    else:
+        place = cold_place(p, container, state)
         _refuse_state(p, container, place, state)
     warnings = was_kept(p, taken) + doubts(p.judge(container))
     warnings += left_behind(p, container) if state is State.OPEN else ()

@@ -27,7 +27,7 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.batchwork.checked import checked
+from pantry_tui.services.batchwork.checked import NOTHING, as_recorded, checked
 from pantry_tui.services.batchwork.prepared import contradicted, named_way, said_anywhere
 from pantry_tui.services.batchwork.putup import with_altitude
 from pantry_tui.services.pantry import Pantry, booked
@@ -141,9 +141,6 @@ def correct(
     return Done(f"{told}{milder}{f' {aside}' if aside else ''}", after.doubt)
 
 
-_NONE = Doubt((), "")
-
-
 class _Meant(NamedTuple):
     """What a batch is by the record as it is put right."""
 
@@ -177,13 +174,13 @@ def _against(
     note is (no `other`), what stood against it stands: a note lifts nothing."""
     feet, signed = strictest_altitude(p, batch), _signed(p, batch)
     told = batch.note if note is None else note
-    found = checked(p, meant.method, meant.food, meant.size, meant.record, feet, told) or _NONE
+    found = checked(p, meant.method, meant.food, meant.size, meant.record, feet, told) or NOTHING
     if other:
         stays = unanswered(batch.doubt, told, batch.code, keys, signed)
         possible = found.still_possible or (batch.possible if stays else "")
         return Doubt(tuple(dict.fromkeys((*found.problems, *stays))), possible)
     old = _readable(batch.process)
-    was = checked(p, meant.method, meant.food, meant.size, old, feet, batch.note) or _NONE
+    was = checked(p, meant.method, meant.food, meant.size, old, feet, batch.note) or NOTHING
     before = (one for one in (*batch.doubt, *was.problems) if not _named(one, signed))
     every = tuple(dict.fromkeys((*before, *found.problems)))
     return Doubt(every, found.still_possible or batch.possible or was.still_possible)
@@ -234,12 +231,7 @@ def _refuse_unsaid(p: Pantry, batch: Batch, unsaid: Sequence[str]) -> None:
     old = _readable(batch.process)
     less = {key: value for key, value in old.items() if key not in unsaid}
     high = strictest_altitude(p, batch)
-    was, now = (
-        found.problems
-        if (found := checked(p, batch.method, batch.food, batch.processed, one, high))
-        else ()
-        for one in (old, less)
-    )
+    was, now = (as_recorded(p, batch, high, one).problems for one in (old, less))
     if not set(was) <= set(now):
         raise Refused(_still_counts(batch, unsaid))
 
@@ -275,13 +267,20 @@ def _changed(p: Pantry, before: Mapping[str, Mapping[str, Judgement]]) -> str:
     told = []
     for id_, was in before.items():
         now, batch = _judged(p, id_), p.stock.batches[id_]
-        pairs = ((_told(one), _told(now[box])) for box, one in was.items() if box in now)
         told += [
             f" {batch.code} {clean(batch.food.name)}, which was made of it, is {new} by it, until "
             f"now {old}."
-            for old, new in dict.fromkeys(pair for pair in pairs if pair[0] != pair[1])
+            for old, new in otherwise(was, now)
         ]
     return "".join(told)
+
+
+def otherwise(
+    before: Mapping[str, Judgement], after: Mapping[str, Judgement]
+) -> Sequence[tuple[str, str]]:
+    """What some containers were judged, and are now, each pair once."""
+    pairs = ((_told(one), _told(after[box])) for box, one in before.items() if box in after)
+    return [*dict.fromkeys(pair for pair in pairs if pair[0] != pair[1])]
 
 
 def _milder(before: Mapping[str, Judgement], after: Mapping[str, Judgement]) -> str:

@@ -240,13 +240,19 @@ def _opens(part: Part) -> bool:
 
 
 def kept_open(p: Pantry, part: Part, at: At | None) -> str:
-    """Where what is left of a closed vessel stands from the draw on that opens it; "" where no draw
-    does, or where it is known to have gone elsewhere since."""
-    shut = not _opens(part) or went_on(p, part.container, at)
-    return "" if shut else cold_place(p, part.container, State.OPEN)
+    """Where what is left of a closed vessel goes with the draw that opens it, "" where it stays."""
+    return opened_in(p, part.container, at) if _opens(part) else ""
 
 
-def went_on(p: Pantry, container: Container, at: At | None) -> bool:
+def opened_in(p: Pantry, container: Container, at: At | None) -> str:
+    """Into which place a vessel goes as it is opened then; "" where it stays, or is known to have
+    gone elsewhere since. Where it stays is not said: a move that is told later may show that it
+    stood in another place by then, and stayed there."""
+    place = cold_place(p, container, State.OPEN)
+    return "" if place == container.place or _went_on(p, container, at) else place
+
+
+def _went_on(p: Pantry, container: Container, at: At | None) -> bool:
     """Whether it is known to have been moved after that moment."""
     if at is None:
         return False

@@ -12,6 +12,7 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.harm import is_wet_pack, kept_as, stands_opened
 from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.keeping.rules import Rule, speaking
+from pantry_tui.core.keeping.sold import opened_dry
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.in_turn import stands
 from pantry_tui.core.log.moments import some_time
@@ -251,7 +252,7 @@ def _stays(p: Pantry, batch: Batch) -> bool:
         method = Method.SUGAR  # honey is what it is, also out of a shop
     if method is Method.BOUGHT:
         fatty = food.group in _FATTY and not is_wet_pack(batch) and kept_as(batch) not in LIDDED
-        return stands_opened(batch) or fatty
+        return stands_opened(batch) or opened_dry(batch, book) or fatty
     if method is Method.RENDERED_FAT:
         return True
     cold = speaking(book.of(method), food, method, State.OPEN, Climate.FRIDGE)

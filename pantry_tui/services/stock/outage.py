@@ -170,7 +170,7 @@ def _rows(
     after = Judge(p.judging, with_it)
     groups: dict[tuple[object, ...], list[Container]] = defaultdict(list)
     for c in p.stock.containers.values():
-        if c.here and within & _stood(p, c):
+        if c.here and within & has_stood(p, c):
             ahead = p.stock.batches[c.batch].ahead_of(c.id)
             groups[c.batch, c.place, c.state, c.lived, ahead].append(c)
     trials = [(_Trial(p, group[0], cut, before, after), group) for group in groups.values()]
@@ -182,13 +182,13 @@ def _rows(
     return [_row(p, one, group) for one, group in met]
 
 
-def _stood(p: Pantry, container: Container) -> set[str | None]:
+def has_stood(p: Pantry, container: Container) -> set[str | None]:
     """Where it stood, and where what it was filled from did."""
     found = {turn.place for turn in container.turns}
     for id_ in p.stock.batches[container.batch].parts:
         part = p.stock.containers.get(id_)
         if part is not None:
-            found |= _stood(p, part)
+            found |= has_stood(p, part)
     return found
 
 

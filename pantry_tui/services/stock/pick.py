@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 
 from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.lidcode import normal_code
+from pantry_tui.core.log.payloads import Fate
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused, Unclear
@@ -89,7 +90,8 @@ def containers_named(
         if not named:
             raise BadInput(f"{batch.code} has no container {number.strip()!r}.")
         if not named[0].here:
-            raise Refused(f"{batch.code}/{number} is already {named[0].fate}.")
+            gone = f"{batch.code}/{number} is already {named[0].fate}"
+            raise Refused(f"{gone}{_went_into(p, batch, named)}.")
         if not fits(named[0]):
             raise Refused(f"{batch.code}/{number} is {named[0].state}: it cannot {doing} now.")
         return named
@@ -100,7 +102,8 @@ def containers_named(
     if count < 1:
         raise BadInput("The count must be 1 or more.")
     if not here:
-        raise Refused(f"Nothing of {batch.code} {batch.food.name} is left.")
+        gone = f"Nothing of {batch.code} {batch.food.name} is left"
+        raise Refused(f"{gone}{_went_into(p, batch, everything)}.")
     if kept and len(fitting) < count:
         raise Refused(
             f"The rest of {batch.code} {batch.food.name} is reserved for {kept[0].reserved}: "
@@ -111,6 +114,22 @@ def containers_named(
     if len(fitting) < count:
         raise Refused(f"Only {len(fitting)} of {batch.code} {batch.food.name} can {doing}.")
     return sorted(fitting, key=first)[:count]
+
+
+def _went_into(p: Pantry, batch: Batch, gone: Sequence[Container]) -> str:
+    """What it was repacked into, and how what happened to it before that is booked still; "" where
+    it left in another way."""
+    ids = {one.id for one in gone if one.fate == Fate.REPACKED}
+    found = [p.stock.batches[id_] for id_ in batch.into if id_ in p.stock.batches]
+    new = [one for one in found if ids.intersection(one.parts)]
+    if not new:
+        return ""
+    codes = ", ".join(one.code for one in new)
+    event = p.containers_of(new[-1])[0].turns[0].event
+    return (
+        f": it goes on as {codes}. To book what happened before it was repacked, take that back, "
+        f"`undo {event}`, book it, and repack it again"
+    )
 
 
 def _food_named(p: Pantry, ref: str) -> str | None:

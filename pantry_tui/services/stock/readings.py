@@ -79,16 +79,21 @@ def _book(
     where = place_ever(p, place, begins_at(p, moment))
     if moment is not None and moment.day > p.today:
         raise BadInput(f"{dates.say(moment.day)} is still to come: give the day it was read.")
-    if humidity is not None and not 0 <= humidity <= 100:
-        raise BadInput("Humidity lies between 0 and 100 %.")
-    if since is not None and not 0 <= since <= _LONGEST_MIN:
-        raise BadInput("Say how long it had been so: 90m or 3h, at most 30 days.")
+    refuse_impossible(humidity, since)
     p.book(Reading(where.id, temp_f, humidity, since), **when(moment))
     return where, where.reading
 
 
 #: A reading says no more than this of the time before it.
 _LONGEST_MIN = 30 * 24 * 60
+
+
+def refuse_impossible(humidity: float | None, since: int | None) -> None:
+    """Raises BadInput for a humidity that no air has, or a time before it that is too long."""
+    if humidity is not None and not 0 <= humidity <= 100:
+        raise BadInput("Humidity lies between 0 and 100 %.")
+    if since is not None and not 0 <= since <= _LONGEST_MIN:
+        raise BadInput("Say how long it had been so: 90m or 3h, at most 30 days.")
 
 
 def needs_since(place: Place, temp_f: float) -> bool:

@@ -16,7 +16,7 @@ from pantry_tui.core.log.payloads import Correct
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.record import known
 from pantry_tui.core.words import Verdict
-from pantry_tui.services.batchwork.checked import checked
+from pantry_tui.services.batchwork.checked import as_recorded
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.store import log
 
@@ -123,10 +123,8 @@ def _stays(p: Pantry, now: int) -> list[str]:
         high = strictest_altitude(p, batch) or now
         if batch.method not in LIDDED or high <= now or "altitude" in known(batch.process):
             continue
-        here = checked(
-            p, batch.method, batch.food, batch.size, dict(batch.process), now, batch.note
-        )
-        if any(one not in (here.problems if here else ()) for one in batch.doubt):
+        here = as_recorded(p, batch, now).problems
+        if any(one not in here for one in batch.doubt):
             held.append(
                 f"{batch.code} {batch.food.name} stays judged by {high:,} ft, the highest that was "
                 "said since it was put up: a lower altitude lifts nothing. Say where it was "
@@ -137,29 +135,17 @@ def _stays(p: Pantry, now: int) -> list[str]:
 
 def _said_at_last(p: Pantry, batch: Batch) -> str:
     record = tuple(pair for pair in batch.process if pair != _UNKNOWN)
-    found = checked(
-        p, batch.method, batch.food, batch.processed, dict(record), p.altitude_ft, batch.note
-    )
-    problems = found.problems if found else ()
-    p.book(
-        Correct(
-            batch.id,
-            process=record,
-            doubt=problems,
-            possible=found.still_possible if found else "",
-        )
-    )
+    found = as_recorded(p, batch, p.altitude_ft, dict(record))
+    problems = found.problems
+    p.book(Correct(batch.id, process=record, doubt=problems, possible=found.still_possible))
     return f"{batch.code} {batch.food.name}: {problems[0]}" if problems else ""
 
 
 def _higher(p: Pantry, batch: Batch) -> str:
     """What its process was too little for there, beside what was wrong with it before."""
-    found = checked(
-        p, batch.method, batch.food, batch.processed, dict(batch.process), p.altitude_ft, batch.note
-    )
-    problems = found.problems if found else ()
-    new = tuple(one for one in problems if one not in batch.doubt)
-    if found is None or not new:
+    found = as_recorded(p, batch, p.altitude_ft)
+    new = tuple(one for one in found.problems if one not in batch.doubt)
+    if not new:
         return ""
     p.book(Correct(batch.id, doubt=(*batch.doubt, *new), possible=found.still_possible))
     return _lower_down(batch, new[0])

@@ -46,7 +46,7 @@ def undo(p: Pantry, event: str | None = None, *, expect: str = "") -> Done:
     `expect` is the id of what a person was told it would take back. Raises Refused where there is
     nothing, another act is the newest by now, or later facts rest on it; BadInput for no such id.
     """
-    last = _named(p, event) if event else newest(p)
+    last = named_act(p, event) if event else newest(p)
     if last is None:
         raise Refused("There is nothing to take back.")
     if expect and last.id != expect:
@@ -92,7 +92,7 @@ def _event(p: Pantry, id_: str) -> Event | None:
     return found[0] if found else None
 
 
-def _named(p: Pantry, id_: str) -> Event:
+def named_act(p: Pantry, id_: str) -> Event:
     """A standing act by its id, or the end of it. Raises BadInput, Refused."""
     if len(id_) < _NAMES:
         raise BadInput(f"{id_!r} names no act: give its id, or the last {_NAMES} letters of it.")

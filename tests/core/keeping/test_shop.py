@@ -181,8 +181,10 @@ def test_of_what_cannot_hurt_any_figure_speaks() -> None:
             assert one.speaks(span, state, COVERED) is True
             assert one.speaks(span, state, REFUSED) is True
             assert printed(one).speaks(span, state, NOTHING) is (state is SEALED)
-            wide = state is SEALED and span is LARDER
-            assert one.speaks(span, state, WIDE) is wide, "the wide table: shut on a shelf alone"
+            assert one.speaks(span, state, WIDE) is True, "a jar of a shelf, put by in the cold too"
+    bag = shop(SAUCE, "bag")
+    assert [bag.speaks(span, SEALED, WIDE) for span in (LARDER, FRIDGE)] == [True, False]
+    assert bag.speaks(FRIDGE, OPEN, WIDE) is True, "its days once it is open are published"
 
 
 def test_a_maker_says_nothing_of_a_tin_that_froze() -> None:
@@ -223,8 +225,47 @@ def test_a_shut_pack_on_a_shelf_is_safe_while_it_is_whole(one: Shop, shelf: bool
     assert one.speaks(LARDER, SEALED, COVERED) is shelf
     assert one.speaks(FRIDGE, SEALED, COVERED) is shelf
     assert one.speaks(LARDER, SEALED, WIDE) is shelf
-    assert one.speaks(FRIDGE, SEALED, WIDE) is False
+    assert one.speaks(FRIDGE, SEALED, WIDE) is shelf, "it keeps no shorter where it is cooler"
     assert one.speaks(LARDER, SEALED, NOTHING) is False
+
+
+def test_what_a_power_cut_does_not_harm_is_not_said_to_keep_open_out_of_the_cold() -> None:
+    """foodsafety.gov keeps jam, pickles and olives after a cut; nobody says how long they stand."""
+    for food in ("marmalades", "dill pickles", "olives"):
+        for size in ("jar", "tin"):
+            one = shop(food, size)
+            assert one.stands(LARDER, OPEN)
+            assert one.speaks(LARDER, OPEN, REFUSED) is False
+            assert one.speaks(LARDER, OPEN, replace(REFUSED, covered=True)) is False
+            assert one.speaks(FRIDGE, OPEN, COVERED) is True
+
+
+def test_what_is_sold_as_a_powder_stands_where_its_open_pack_has_months() -> None:
+    for food, size in (("powdered milk", "tin"), ("powdered milk", "bag"), ("soup mix", "packet"),
+                       ("coffee creamer", "jar")):  # fmt: skip
+        one = shop(food, size)
+        assert one.stands(LARDER, OPEN), food
+        assert one.speaks(LARDER, OPEN, WIDE) is True
+        assert one.speaks(LARDER, OPEN, NOTHING) is one.stands(FRIDGE, OPEN) is False
+    for food, size in (
+        ("evaporated milk", "tin"), ("milk", "carton"), ("canned soup", "tin"),
+        ("vegetables in oil", "jar"),
+        ("infant formula", "tin"), ("mayonnaise", "jar"), ("dried mushrooms", "jar"),
+    ):  # fmt: skip
+        assert not shop(food, size, sold="shelf").stands(LARDER, OPEN), food
+    assert not Shop(replace(shop("powdered milk", "box").batch, carried=True), BOOK).stands(
+        LARDER, OPEN
+    ), "what a household packed anew may be anything"
+
+
+def test_the_days_of_just_this_food_end_it_before_the_longer_ones_of_its_class() -> None:
+    baby = shop("baby food", "jar", sold="shelf")
+    of_class = replace(rule("class:canned-low"), use=9)
+    assert list(baby.last_days(OPEN, replace(WIDE, safety=(of_class,)))) == [
+        rule("something", Kind.QUALITY)
+    ]
+    shorter = replace(of_class, use=6)
+    assert list(baby.last_days(OPEN, replace(WIDE, safety=(shorter,)))) == []
 
 
 def test_the_days_of_an_opened_pack_are_its_end_where_they_are_all_that_is_published() -> None:

@@ -149,3 +149,16 @@ def test_what_those_at_table_can_eat_in_time_is_never_lost(
     if all(much <= there for much, there in zip(need, room, strict=True)):
         assert {f"{n}" for n in range(len(lost))} <= found.keys()
     assert all(found[f"{n}"] <= day(safe) for n, (_, safe, _) in enumerate(lost) if f"{n}" in found)
+
+
+def test_what_has_its_last_day_while_all_are_away_goes_before_they_leave() -> None:
+    stock = [
+        *(one(f"trout {n}", 1, 10, food="trout", group=Group.FISH) for n in range(6)),
+        *(one(f"chicken {n}", 1, 180, food="chicken") for n in range(8)),
+    ]
+    away = Appetite(2, table={day(n): 0 for n in range(3, 14)})
+    eaten = [*days(plan(stock, away, START, Needs()))]
+    assert eaten == [f"trout {n}" for n in range(6)]
+    back = Appetite(2, table={day(n): 0 for n in range(3, 9)})
+    others = [*days(plan(stock, back, START, Needs()))]
+    assert any(name.startswith("chicken") for name in others), "they are back by its last day"

@@ -23,7 +23,8 @@ def d(day: int) -> date:
     ("line", "seats", "first", "last"),
     [
         ("away wed 2 dec to thu 3 dec", 0, d(2), d(3)), ("away Wed 2 Dec 2026", 0, d(2), d(2)),
-        ("away wed 2 to thu 3 dec", 0, d(2), d(3)), ("away 2-4 dec", 0, d(2), d(4)),
+        ("away wed 2 to thu 3 dec", 0, d(2), d(3)), ("away 2026-12-02 2026-12-04", 0, d(2), d(4)),
+        ("away 2-4 dec", 0, d(2), d(4)),
         ("away from fri to sun", 0, FRI, SUN), ("6 fri-sun", 6, FRI, SUN),
         ("away the 2nd to the 4th", 0, d(2), d(4)), ("away until sunday", 0, FRI, SUN),
         ("away Fri, 4 Dec to Sun, 6 Dec", 0, d(4), d(6)), ("nobody home on sunday", 0, SUN, SUN),

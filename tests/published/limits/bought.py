@@ -24,6 +24,9 @@ TYPED = {
         bought in | ground beef | open | fridge | safety | 1 days
         bought in | beef steaks | open | fridge | safety | 3 days
         bought in | chicken pieces | open | fridge | safety | 1 days
+        bought in | liver | open | fridge | safety | 1 days
+        bought in | sausages | open | fridge | safety | 1 days
+        bought in | chorizo | open | fridge | safety | 1 days
     """,
     "University of Alaska Fairbanks Extension FNH-00221, vacuum-packed smoked fish": """
         bought in | cold-smoked fish | sealed | fridge | safety | 5 days
@@ -37,13 +40,34 @@ TYPED = {
     "University of Missouri Extension MP558, cured and smoked meat": """
         bought in | hard sausages | open | fridge | safety | 5 days
         bought in | summer sausages | open | fridge | safety | 5 days
+        bought in | corned beef | open | fridge | safety | 5 days
     """,
     # Six weeks in a pantry: the two that are published for the cold stand there too.
     "USDA FSIS, Shelf-Stable Food Safety (seen in copies)": """
         bought in | hard sausages | sealed | pantry | safety | 2 weeks
         bought in | hard sausages | sealed | room | safety | 2 weeks
     """,
+    "USDA FSIS, Ham Storage Chart (seen in copies)": """
+        bought in | hams | open | fridge | safety | 3 days
+        bought in | pastrami | open | fridge | safety | 3 days
+    """,
+    "University of Missouri Extension MP557, storing food in the cupboard": """
+        bought in | ketchups | open | pantry | quality | 1 months
+        bought in | chili sauce | open | room | quality | 1 months
+        bought in | dill pickles | open | fridge | quality | 1 months
+        bought in | pickled beets | open | fridge | quality | 1 months
+    """,
+    "National Center for Home Food Preservation, jams and jellies": """
+        bought in | strawberry jam | open | fridge | quality | 1 months
+        bought in | marmalades | open | fridge | quality | 1 months
+        bought in | low-sugar jams | open | fridge | quality | 3 weeks
+        boiling-water canned | low-sugar jams | open | fridge | quality | 3 weeks
+    """,
     "USDA FSIS, Cornell and FMI, food storage data version 128 (2018)": """
+        bought in | applesauce | open | fridge | safety | 7 days
+        bought in | apple juice | open | fridge | quality | 5 days
+        bought in | tomato juice | open | fridge | quality | 5 days
+        boiling-water canned | cranberry sauce | open | fridge | quality | 1 weeks
         bought in | pate | sealed | fridge | safety | 1 days
         bought in | pate | open | fridge | safety | 1 days
         bought in | turkey bacon | open | fridge | safety | 7 days

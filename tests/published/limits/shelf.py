@@ -67,7 +67,7 @@ TYPED = {
         jam | low-sugar jams | sealed | pantry | quality | 12 months
         jam | strawberry jam | open | fridge | quality | 1 months
         jam | apple jelly | open | fridge | quality | 1 months
-        jam | low-sugar jams | open | fridge | quality | none
+        jam | low-sugar jams | open | fridge | quality | 3 weeks
         freezer jam | strawberry jam | thawed | fridge | quality | 3 weeks
         freezer jam | strawberry jam | open | fridge | quality | 3 weeks
     """,

@@ -216,3 +216,22 @@ def test_the_line_that_is_advised_is_whole(p: Pantry) -> None:
     with pytest.raises(Refused) as refused:
         repack.repack(p, code, line)
     assert f'`ready {code} --into "{line}"`' in refused.value.message
+
+
+# -- what comes open -------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "food", ["chorizo", "liver", "ham", "sausages", "corned beef", "pastrami", "smoked salmon"]
+)
+@pytest.mark.parametrize("days", [0, 9])
+def test_what_is_put_up_open_ends_no_later_than_it_would_have_shut(
+    p: Pantry, food: str, days: int
+) -> None:
+    made = f", {days} days ago" if days else ""
+    shut = row(p, up(p, f"1 pack {food}, bought, fridge{made}"))
+    begun = row(p, up(p, f"1 pack {food}, bought, fridge, state=open{made}"))
+    assert begun.state is State.OPEN
+    if shut.discard_after is not None:
+        assert begun.discard_after is not None
+        assert begun.discard_after <= shut.discard_after

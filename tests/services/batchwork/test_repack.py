@@ -37,6 +37,45 @@ def wait(p: Pantry, days: int) -> None:
     p.today += timedelta(days=days)
 
 
+@pytest.mark.parametrize(
+    ("bought", "into", "days"),
+    [
+        # University of Missouri Extension MP557: canned fish, once opened, two days.
+        ("1 tin tuna, bought in, larder", "1 box, fridge", 2),
+        ("1 pouch tuna, bought in, larder, sold=shelf", "1 box, fridge", 2),
+        ("1 jar tomatoes, bought in, larder", "1 box, fridge", 5),
+        ("1 jar chickpeas, bought in, larder", "1 tub, fridge", 3),
+        # What was never in a tin is none by the box that it is put into.
+        ("1 lb tuna, bought in, fridge", "1 tin, fridge", 1),
+        ("1 bag carrots, bought in, larder", "1 jar, fridge", None),
+    ],
+)
+def test_the_rest_of_a_tin_is_food_of_a_tin_in_any_box(
+    p: Pantry, bought: str, into: str, days: int | None
+) -> None:
+    new = repack.repack(p, up(p, bought), into).code
+    (row,) = rows(p, new)
+    assert row.discard_after == (None if days is None else p.today + timedelta(days=days))
+    assert (row.verdict is Verdict.UNKNOWN) is (days is None)
+
+
+def test_what_happened_before_it_was_repacked_is_booked_as_the_refusal_says(p: Pantry) -> None:
+    jar = up(p, "1 jar honey, bought in, larder, 9 days ago")
+    new = repack.repack(p, jar, "1 tub, larder").code
+    before = At(day=p.today - timedelta(days=3))
+    for ref in (jar, f"{jar}/1"):
+        with pytest.raises(Refused, match=rf"it goes on as {new}\. To book what happened") as told:
+            act.open_(p, ref, at=before)
+    event = str(told.value).partition("`undo ")[2].partition("`")[0]
+    undo.undo(p, event)
+    act.open_(p, jar, at=before)
+    again = repack.repack(p, jar, "1 tub, larder").code
+    act.use(p, again, "all")
+    with pytest.raises(Refused) as gone:
+        act.use(p, again)
+    assert "goes on" not in str(gone.value), "what was eaten went into nothing"
+
+
 def test_a_crock_that_is_ready_goes_into_jars_and_one_undo_takes_it_back(p: Pantry) -> None:
     crock = up(p, "1 20 l crock sauerkraut, lactic ferment, larder, salt=2.25%")
     made = p.today
@@ -592,6 +631,34 @@ def test_the_freezer_holds_the_days_in_oil_back_and_gives_none_anew(p: Pantry) -
     assert rows(p, frozen.code)[0].discard_after == thawed, "it had no day left but that"
     dried = repack.repack(p, frozen.code, "1 jar garlic, dried, larder")
     assert dried.discard_after == thawed
+
+
+def test_what_was_made_of_leftovers_is_as_old_as_they_are_once_it_is_thawed(p: Pantry) -> None:
+    code = up(p, "1 box roast chicken, cooked meal, fridge, 2 lb")
+    ends = rows(p, code)[0].discard_after
+    wait(p, 2)
+    soup = repack.repack(p, code, "1 box chicken soup, cooked meal, fridge").code
+    frozen = repack.repack(p, soup, "1 box, chest").code
+    at_once = up(p, "1 box roast chicken, cooked meal, fridge, 2 lb")
+    assert rows(p, at_once)[0].discard_after != ends
+    wait(p, 30)
+    act.thaw(p, frozen)
+    (row,) = rows(p, frozen)
+    assert ends is not None
+    assert row.discard_after is not None
+    # A day in which it thaws, and the one that was left.
+    assert (row.discard_after - p.today).days <= 2
+
+
+def test_another_dish_out_of_leftovers_that_is_frozen_at_once_gains_nothing(p: Pantry) -> None:
+    code = up(p, "1 box roast chicken, cooked meal, fridge, 2 lb")
+    wait(p, 2)
+    frozen = repack.repack(p, code, "1 box chicken soup, frozen, chest").code
+    wait(p, 30)
+    act.thaw(p, frozen)
+    (row,) = rows(p, frozen)
+    assert row.discard_after is not None
+    assert (row.discard_after - p.today).days <= 2
 
 
 def test_jars_whose_process_is_in_doubt_keep_the_days_of_what_is_in_them(p: Pantry) -> None:

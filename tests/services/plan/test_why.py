@@ -12,7 +12,7 @@ from pantry_tui.core.words import Group
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
-from pantry_tui.services.plan.appetite import set_people
+from pantry_tui.services.plan.appetite import set_people, set_table
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.paces import paced
 from pantry_tui.services.stock import act, places
@@ -120,3 +120,15 @@ def test_what_the_week_has_beyond_the_pace_is_not_there_because_of_it(p: Pantry)
         assert f"with it {number} this week" in said
         assert "ahead of its pace of one jar every four weeks" in said
         assert "lasts" not in said
+
+
+def test_what_goes_before_all_are_away_says_so(p: Pantry) -> None:
+    trout = up(p, "6 packs trout, hot smoked, fridge, 8 oz each")
+    set_table(p, 0, date(2026, 11, 27), date(2026, 12, 20))
+    assert whys(p, trout)[0].startswith("Eat by Sat 5 Dec 2026, when nobody is at home; it is ")
+
+
+def test_what_stands_in_no_vessel_goes_by_its_name(p: Pantry) -> None:
+    eggs = up(p, "24 eggs, bought, fridge")
+    assert " of 24 eggs; " in why(p, eggs)
+    assert " eggs a week" in why(p, eggs)

@@ -22,6 +22,8 @@ _WET = (
     "1 tin tomatoes", "1 tin dry beans", "1 tin chickpeas", "1 tin rice", "1 tin pasta",
     "1 tin coffee", "1 carton tea", "1 tin sweet corn", "1 tin tuna", "1 tin cakes", "1 tin bread",
     "1 tin raisins", "1 pouch rice", "1 jar dry beans", "1 tin instant potatoes",
+    "1 tin evaporated milk", "1 tin condensed milk", "1 jar tomatoes", "1 jar carrots",
+    "1 jar olives", "1 tin infant formula", "1 jar salsa", "1 tin cranberry sauce",
 )  # fmt: skip
 
 
@@ -47,6 +49,21 @@ def test_dry_food_and_spirits_are_opened_where_they_stand_and_stay_usable(
     found = larder.judge(larder.containers_of(batch)[0])
     assert found.usable
     assert found.discard_after is None
+
+
+@pytest.mark.parametrize(
+    "line", ["1 bag powdered milk", "1 tin powdered milk", "1 packet soup mix"]
+)
+def test_what_is_sold_as_a_powder_is_opened_where_it_stands_and_ends_with_its_months(
+    larder: Pantry, line: str
+) -> None:
+    """Food storage data of 2018: milk powder three months open in a pantry, soup mix a year."""
+    code = opened(larder, line)
+    assert climate(larder, code) is Climate.PANTRY
+    batch = next(one for one in larder.stock.batches.values() if one.code == code)
+    found = larder.judge(larder.containers_of(batch)[0])
+    assert found.usable
+    assert found.discard_after is not None
 
 
 @pytest.mark.parametrize("line", _WET)

@@ -13,7 +13,7 @@ import pytest
 from pantry_tui.core.model import Container
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import Refused
-from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.batchwork.repack import ready_into
 from pantry_tui.services.batchwork.tending import tend
 from pantry_tui.services.clock import Clock
@@ -160,6 +160,13 @@ def test_a_draw_before_it_was_said_to_be_opened_opened_it(
     assert drawn.verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
 
 
+def test_what_is_found_ready_today_is_ready_now(make: Callable[[str], Pantry]) -> None:
+    p = make("1 crock kimchi, lactic ferment, cellar")
+    ready_into(p, "2A", "3 quart jars, fridge", at=at(9))
+    (crock,) = mine(p)
+    assert max(turn.when.first for turn in crock.turns) <= p.clock.now.first
+
+
 @pytest.mark.parametrize("when", [at(8), at(8, 9)])
 def test_what_was_found_ready_and_filled_over_did_not_stand_ready_in_the_warm(
     make: Callable[[str], Pantry], when: At
@@ -170,3 +177,31 @@ def test_what_was_found_ready_and_filled_over_did_not_stand_ready_in_the_warm(
     batch = p.batch("3A")
     assert batch is not None
     assert {p.judge(one).verdict for one in p.containers_of(batch)} == {Verdict.SOUND}
+
+
+@pytest.mark.parametrize("draw", [True, False])
+@pytest.mark.parametrize(
+    "line", ["2 packs trout, hot smoked, fridge", "2 packs bacon, bought, fridge"]
+)
+def test_a_draw_says_nothing_of_where_it_stood_when_it_stayed_there(
+    make: Callable[[str], Pantry], line: str, draw: bool
+) -> None:
+    """A move that is told later shows that it was taken from where it stood since then."""
+    p = make(line)
+    if draw:
+        act.use(p, "2A/1", "half", at=at(9, 10.5))
+    else:
+        act.open_(p, "2A/1", at=at(9, 10.5))
+    to("pantry", at(9, 10))(p)
+    one, *_ = mine(p)
+    assert (p.where(one), p.judge(one).verdict) == ("pantry", Verdict.DISCARD)
+
+
+def test_a_part_that_was_taken_says_nothing_of_where_the_rest_stood(
+    make: Callable[[str], Pantry],
+) -> None:
+    p = make("2 packs trout, hot smoked, fridge")
+    repack.repack(p, "2A/1", "1 pack, other fridge", "half", at=at(9, 10.5))
+    to("pantry", at(9, 10))(p)
+    one, *_ = mine(p)
+    assert (p.where(one), p.judge(one).verdict) == ("pantry", Verdict.DISCARD)

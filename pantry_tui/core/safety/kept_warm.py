@@ -1,0 +1,120 @@
+"""What a note says of time in the warm: left out, found warm, thawed on a counter, in a
+refrigerator that was off, open or too warm. Which words are listened for is a choice of our own,
+the stricter one.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+
+from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety import kept_words as words
+from pantry_tui.core.safety import note_cold as cold_words
+from pantry_tui.core.safety.measured import all_fahrenheit
+from pantry_tui.core.safety.note_look import says
+from pantry_tui.core.safety.note_words import DEGREES
+from pantry_tui.core.words import Method
+
+#: USDA FSIS, the two-hour rule: one hour above 90 F, as in a car that stands.
+_WARM = "out of the cold, for over two hours in all as far as anybody knows"
+#: Minutes of what people call it.
+_SPELLS = (
+    (
+        r"\b(?:a|all|the whole|half the) (?:week|weekend|month|summer|autumn|fall|winter|spring|"
+        r"season|year)\b|\b(?:days|weeks|months|years)\b(?! (?:old|ago)\b)|"
+        r"\bsince (?:(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|"
+        r"(?:the |last )*(?:weekend|week))\b",
+        3 * 24 * 60,
+    ),
+    (r"\bover ?night\b|\ball (?:night|day)\b|\b(?:whole|half the) (?:night|day)\b", 8 * 60),
+    (
+        r"\b(?:a|all) (?:day|morning|afternoon)\b|"
+        r"\bsince (?:yesterday|breakfast|(?:this |the |last )*(?:morning|noon|lunch|night))\b",
+        5 * 60,
+    ),
+    (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
+)
+EACH = {"m": 1, "h": 60, "d": 24 * 60, "w": 7 * 24 * 60}
+FOR = (
+    r"(?<![\d.])(\d+(?:\.\d+)?)\s*(h|m|d|w)(?:(?:rs?|ours?|ins?|inutes?|ays?|eeks?)\b|\b)"
+    r"(?! ago\b)"
+)
+#: It came out of the freezer on a day, and nobody says that it stood in the warm.
+_THAWS_SINCE = (
+    r"\b(?:thawed|defrosted|thawing|defrosting|(?:out of|from) the freezer) (?:since|on) "
+    r"(?:last )?(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|yesterday|\d|the )"
+)
+#: Butter may stand out a day or two (USDA FSIS, from memory); the stricter of them.
+_BUTTER_MIN = 24 * 60
+#: °F from which hot food is kept so (USDA FSIS).
+_KEPT_HOT_F = 139.9
+
+
+def minutes_of(clause: str) -> int | None:
+    """The longest time that is named, None where none is."""
+    told = [float(many) * EACH[unit] for many, unit in re.findall(FOR, clause)]
+    told += [many for pattern, many in _SPELLS if not told and re.search(pattern, clause)]
+    return round(max(told)) if told else None
+
+
+def degrees_of(clause: str) -> list[float]:
+    """Every warmth that is named with its unit, in °F."""
+    told = [f"{many} {unit}" for many, unit in re.findall(DEGREES, clause)]
+    return [one for each in told for one in all_fahrenheit(each)]
+
+
+def warm(
+    method: Method, food: FoodFacts, clause: str, perishes: Callable[[], bool]
+) -> Iterator[str]:
+    """What a clause says of time in the warm; `perishes`: whether it must go after two hours."""
+    if cold_words.without_cold(clause) and (method is Method.FROZEN or perishes()):
+        yield "book it with `outage`, which says what to do. Until then it is not checked."
+    elif cold_words.too_warm(clause, degrees_of(clause)) and (
+        method is Method.FROZEN or perishes()
+    ):
+        yield (
+            "book it with `reading` and since when, which says what to do. Until then it is not "
+            "checked."
+        )
+    if says(words.EXPIRED, clause) and perishes():
+        yield "no figure begins with what was past its last day."
+    cold = re.search(words.COLD_PLACE, clause) is not None
+    again = says(words.REFROZEN, clause)
+    thawed = says(words.THAWED_WARM, clause) and not re.search(words.THAWED_SAFELY, clause)
+    if again and not thawed and "fridge" not in clause and perishes():
+        yield "only what thawed in the refrigerator is frozen again, and nobody says that it did."
+    minutes = minutes_of(clause)
+    warmest = max(degrees_of(clause), default=0.0)
+    idle = says(words.LEFT_IN_IT, clause) and method is not Method.COLD_SMOKED
+    if idle and minutes and minutes > WARM_MIN and warmest < _KEPT_HOT_F and perishes():
+        yield f"{_WARM}: discard."
+    if re.search(words.MADE_SO, clause):
+        return
+    if re.search(_THAWS_SINCE, clause) and not re.search(words.WARM_PLACE, clause):
+        return  # how old it is then: note_days.py
+    out = re.search(r"\bout of the (?:fridge|refrigerator|freezer|cold)\b", clause)
+    if cold and not out and "not" not in clause.split():
+        return
+    left = bool(thawed) or says(words.LEFT_OUT, clause) is not None
+    if not left and method is not Method.FRIDGE_PICKLE:
+        left = minutes is not None and says(words.STOOD, clause) is not None
+    hot = warmest > HOT_F or re.search(words.HOT_PLACE, clause) is not None
+    most = HOT_MIN if hot else WARM_MIN
+    asked = re.match(words.ASKED, clause) is not None
+    if not left and not asked and not re.search(words.COOKING, clause):
+        placed = minutes is not None and re.search(rf"{words.WARM_PLACE}|{words.ROOM}", clause)
+        left = bool(placed) or says(words.AT_ROOM, clause) is not None
+    found_warm = says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)
+    if found_warm and not asked and perishes():
+        yield f"{_WARM}: discard."
+    if food.name == "butter" and not perishes():
+        if left and (hot or minutes is None or minutes > _BUTTER_MIN):
+            yield "no figure is published for butter that stood out for over a day."
+        return
+    too_long = left and (minutes is None or minutes > most)
+    if too_long and perishes():
+        yield f"{_WARM}: discard."
+    elif too_long and method is Method.FRIDGE_PICKLE:
+        yield "it was not heat processed, so it stays cold. What stood out has no figure."

@@ -1,0 +1,157 @@
+"""A reading or a power cut that was booked wrongly: the new word counts in place of the old one,
+and the old one again where the new one is taken back."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Mapping
+from datetime import datetime
+from typing import TypeVar
+
+from pantry_tui.core.dataclass import dataclass, replace
+from pantry_tui.core.keeping.limits import Judgement
+from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.events import Event, standing
+from pantry_tui.core.log.moments import when as moment_of
+from pantry_tui.core.model import DAY_MIN, Place
+from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.text import begun, clean
+from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.books.logbook import describe
+from pantry_tui.services.done import Done
+from pantry_tui.services.pantry import Pantry, booked
+from pantry_tui.services.stock import cut_hours, outage, readings
+from pantry_tui.services.stock.correct import otherwise
+from pantry_tui.services.stock.cut_times import spoken
+from pantry_tui.services.stock.lines import inside
+from pantry_tui.services.stock.seen import At, past, when
+from pantry_tui.services.stock.undo import named_act
+from pantry_tui.store import log
+
+Kind = TypeVar("Kind", said.Reading, said.Outage)
+
+
+@dataclass(frozen=True, slots=True)
+class Hours:
+    """What is said anew of a power cut, as it is typed; "" or None where that stays."""
+
+    start: str = ""
+    end: str = ""
+    full: bool | None = None
+    max_temp: str = ""
+    ice: bool | None = None
+    ajar: bool = False
+
+
+@booked
+def reading(
+    p: Pantry,
+    id_: str,
+    temp: str = "",
+    humidity: float | None = None,
+    since: str = "",
+    *,
+    at: At | None = None,
+) -> Done:
+    """Put a reading right: how warm it was, how long it had been so, when it was read; what is not
+    said stays. Raises BadInput, Refused, Unclear as `readings.read_typed` does."""
+    event, old = _act(p, id_, said.Reading)
+    place = p.ever[old.place]
+    told = past(p, at) or _when(event)
+    new = old._replace(instead_of=event.id)
+    if temp:
+        new = new._replace(temp_f=readings.read_warmth(p, place.climate, temp))
+    if humidity is not None:
+        new = new._replace(humidity=humidity)
+    if since:
+        new = new._replace(since=readings.read_since(since, readings.this_minute(p, told)))
+    readings.refuse_impossible(new.humidity, new.since)
+    if at is None and new._replace(instead_of=old.instead_of) == old:
+        raise BadInput("Say what was wrong: --temp, --rh, --since or --at.")
+    return _booked(p, place, event, new, told)
+
+
+@booked
+def power_cut(p: Pantry, id_: str, hours: Hours) -> Done:
+    """Put a power cut right: its hours, how full it was, how warm it got, its ice; what is not said
+    stays. Raises BadInput, Refused as `outage.cut_of` does."""
+    event, old = _act(p, id_, said.Outage)
+    if hours == Hours():
+        raise BadInput("Say what was wrong: --from, --to, --full, --half, --max-temp or --ice.")
+    if not old.end:
+        raise BadInput(
+            f"Of this one nobody wrote down when it was: `undo {event.id}` and book it anew."
+        )
+    place = p.ever[old.place]
+    start = datetime.fromisoformat(old.start) if old.start else None
+    end = datetime.fromisoformat(old.end)
+    if hours.start or hours.end:
+        first = spoken(hours.start, p.today) if hours.start else f"{start:%Y-%m-%d %H:%M}"
+        last = spoken(hours.end, p.today) if hours.end else f"{end:%Y-%m-%d %H:%M}"
+        start, end = cut_hours.times(first if start or hours.start else "unknown", last, p.today)
+    warm = readings.read_warmth(p, place.climate, hours.max_temp) if hours.max_temp else None
+    cut = outage.cut_of(
+        p,
+        place,
+        start,
+        end,
+        full=old.full if hours.full is None else hours.full,
+        max_temp_f=old.max_temp_f if warm is None else warm,
+        ice=old.ice if hours.ice is None else hours.ice,
+        ajar=hours.ajar,
+    )
+    new = cut_hours.as_booked(place, cut)._replace(instead_of=event.id)
+    return _booked(p, place, event, new, At(cut.end.day))
+
+
+def _act(p: Pantry, id_: str, kind: type[Kind]) -> tuple[Event, Kind]:
+    """The standing act of that kind, which nothing puts right yet."""
+    event = named_act(p, id_)
+    if isinstance(event.payload, said.Reading | said.Outage) and not isinstance(
+        event.payload, kind
+    ):
+        raise BadInput(
+            f"{begun(describe(p, event))}: of a reading say --temp, --rh, --since or --at, of a "
+            "power cut --from, --to, --full, --half, --max-temp or --ice."
+        )
+    if not isinstance(event.payload, kind):
+        raise BadInput(
+            f"{begun(describe(p, event))}: only a reading or a power cut is put right by its id, a "
+            f"batch by its lid code. `undo {event.id}` takes it back."
+        )
+    for one in standing(log.of_place(p.store.db, event.payload.place)):
+        if getattr(one.payload, "instead_of", "") == event.id:
+            raise Refused(f"It is put right already: `correct {one.id}`, what stands in its place.")
+    return event, event.payload
+
+
+def _when(event: Event) -> At:
+    """When it happened, as far as is known of it."""
+    then = moment_of(event)
+    minute = (then.first + then.zone) % DAY_MIN if then.first == then.last else None
+    return At(then.day, minute, None if minute is None else then.zone)
+
+
+def _booked(p: Pantry, place: Place, event: Event, new: said.Reading | said.Outage, at: At) -> Done:
+    """Books it, and says of what stood there how it is judged by it now."""
+    was, before = describe(p, event), _judged(p, place)
+    p.book(new, **when(at))
+    after = _judged(p, place)
+    told = [
+        f"{p.stock.batches[id_].code} {clean(p.stock.batches[id_].food.name)} is {now} by it, "
+        f"until now {then}."
+        for id_, mine in before.items()
+        for then, now in otherwise(mine, after[id_])
+    ]
+    says = describe(p, replace(event, payload=new._replace(instead_of="")))
+    return Done(f"Put right: {was} before, {says} now.", (*told, *((CAUTION,) if told else ())))
+
+
+def _judged(p: Pantry, place: Place) -> Mapping[str, dict[str, Judgement]]:
+    """By batch, the verdict on each container that ever stood there and is here."""
+    within = inside(p, place.id, ever=True)
+    found: dict[str, dict[str, Judgement]] = defaultdict(dict)
+    for one in p.stock.containers.values():
+        if one.here and within & outage.has_stood(p, one):
+            found[one.batch][one.id] = p.judge(one)
+    return found
