@@ -155,9 +155,9 @@ class Reserve(Act):
         return call.act(self.at, reserve.free, self.code, self.count)
 
 
-_OF_BATCH = ("food", "method", "count", "made", "size", "note", "printed", "process")
-_OF_READING = ("temp", "rh", "since", "at")
-_OF_CUT = ("start", "end", "full", "half", "max_temp", "ice", "no_ice", "ajar")
+OF_BATCH = ("food", "method", "count", "made", "size", "note", "printed", "process")
+OF_READING = ("temp", "rh", "since", "at")
+OF_CUT = ("start", "end", "full", "half", "max_temp", "ice", "no_ice", "ajar")
 
 
 class Correct(Verb):
@@ -184,8 +184,8 @@ class Correct(Verb):
     ajar: bool = flag("--ajar", "its door stood open or ajar")
 
     def run(self, call: Call) -> int:
-        read, cut = self._says(_OF_READING), self._says(_OF_CUT)
-        if read + cut + self._says(_OF_BATCH) > 1:
+        read, cut = self._says(OF_READING), self._says(OF_CUT)
+        if read + cut + self._says(OF_BATCH) > 1:
             raise BadInput(
                 "Put one thing right at a time: a batch by its lid code, a reading or a power cut "
                 "by its id in `pantry-tui log`."

@@ -159,7 +159,7 @@ async def test_a_bird_that_was_frozen_long_and_is_thawed_says_until_when_it_is_e
     with open_pantry(tmp_path / "store.db", TODAY) as p:
         for name in ("freezer", "fridge"):
             places.add(p, name, name)
-        made = putup.put_up(p, putup.read(p, "1 turkey, frozen, freezer, 1 jan 2025, amount=6 lb"))
+        made = putup.put_up(p, putup.read(p, "1 turkey, frozen, freezer, 1 jan 2025, amount=16 lb"))
         act.thaw(p, made.code)
         (thawed,) = view.due(p)
         assert thawed.verdict is Verdict.PAST_BEST

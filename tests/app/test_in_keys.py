@@ -17,7 +17,7 @@ from pantry_tui.app.inkeys import FIELDS, VERBS, in_keys
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens.guide import page_of
 from pantry_tui.cli.registry import every
-from pantry_tui.cli.stock import Correct
+from pantry_tui.cli.stock import OF_BATCH, OF_CUT, OF_READING, Correct
 from pantry_tui.services.lookup.guides import guides
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from tests.app.screens import painted
@@ -80,8 +80,8 @@ def test_a_text_that_names_a_command_names_its_key_in_the_app(file: str, said: s
 
 
 def test_the_form_that_puts_a_batch_right_has_each_flag_of_the_command() -> None:
-    flags = set(Correct.__annotations__) - {"code"}
-    assert flags == set(FIELDS)
+    assert set(OF_BATCH) == set(FIELDS)
+    assert set(Correct.__annotations__) == {"code", *OF_BATCH, *OF_READING, *OF_CUT}
 
 
 def test_every_verb_has_a_key_or_is_known_to_have_none() -> None:
