@@ -28,7 +28,7 @@ VERBS = {
     "household appetite": ":ceilings", "household substitute": ":stand_ins", "sheet": ":paper",
     "labels": ":paper", "calendar": ":paper", "import": ":list", "export": "backups",
     "backup": "backups", "restore": "backups", "record": "process", "tend": "jobs",
-    "repack": "ready", "help": "guides", "keys": "help", "cook": ":dishes", "jobs": "jobs",
+    "repack": "putup", "help": "guides", "keys": "help", "cook": ":dishes", "jobs": "jobs",
     "week --accept": "accept",
 }  # fmt: skip
 #: What the form behind w (put right) calls what `correct` has a flag for.
@@ -65,12 +65,23 @@ def _in_key(found: re.Match[str], own: Own, screen: str) -> str:
             continue
         left = " ".join(said[size:])
         words = re.sub(r"\s*(?:--[a-z-]+|\b[0-9][A-Z]+(?:/\d+)?\b)", "", left).strip()
+        if id_ == "putup" and (line := _put_up_line(verb, left)):
+            words = line
         key = f"{name.word} (with :)" if name else _key_of(_KEYS[id_], own, screen)
         if id_ == "correct":
             key = ", ".join([key, *(FIELDS[one] for one in _FLAG.findall(left) if one in FIELDS)])
         return f"{key}: {words}" if words else key
     # It has no key: what the command line calls it stays.
     return _as_typed(found)
+
+
+def _put_up_line(verb: str, left: str) -> str:
+    """What is typed in Put up: a line as it is, and of what is repacked the code behind from."""
+    if verb != "repack":
+        return left
+    code, _, line = left.partition(" ")
+    line = line.strip('" ')
+    return f'"{line}, from {code}"' if line else f"..., from {code}" if code else ""
 
 
 def _as_typed(found: re.Match[str]) -> str:

@@ -66,7 +66,8 @@ def _freezes(p: Pantry, container: Container, them: str) -> str:
     cooked (USDA FSIS, "Freezing and Food Safety", from memory)."""
     batch = p.stock.batches[container.batch]
     if batch.method in PROCESSED or batch.method is Method.MEAL:
-        return f" or freeze {them}"
+        how = f'`repack {batch.code} "1 box {batch.food.name}, freezer"`'
+        return f" or freeze {them} ({how})"
     if batch.method in _RAW and batch.food.group in (Group.MEAT, Group.FISH):
         return f", or cook {them} and freeze the meal,"
     return ""

@@ -185,7 +185,8 @@ def _comes_to_freeze(p: Pantry, container: Container, to: Place, state: State) -
 
 def _as_frozen(p: Pantry, container: Container, to: Place) -> str:
     """How it is put up as frozen food where it stands."""
-    return f'`repack {name_of(p, container)} "1 box, {to.name}"`'
+    food = p.stock.batches[container.batch].food.name
+    return f'`repack {name_of(p, container)} "1 box {food}, {to.name}"`'
 
 
 def _turned(was: Sequence[Container], state: State) -> State | None:

@@ -83,7 +83,8 @@ def test_what_one_person_cannot_finish_is_shared_or_frozen_where_that_is_publish
     wishes.pin(p, milk, TODAY)
     wishes.pin(p, beef, TODAY + timedelta(days=3))
     said = {take.code: " ".join(take.why) for take in weeks.week(p).take}
-    assert "more than you can eat by its last safe day: share them or freeze them on" in said[beans]
+    how = f'freeze them (`repack {beans} "1 box runner beans, freezer"`) on the first day'
+    assert f"more than you can eat by its last safe day: share them or {how}" in said[beans]
     assert "share them, or cook them and freeze the meal, on the first day" in said[beef]
     assert "freeze" not in said[milk]
     assert "share them on the first day" in said[milk]
