@@ -36,7 +36,8 @@ FRIDGE_CROPS = "Cornell University"
 def said(method: Method, food: str, state: State, climate: Climate) -> tuple[bool, str, str, str]:
     """Allowed, best by, discard after (ISO or ""), sources; at the published temperature."""
     found = keeps(load_tables(), method, food, climate=climate.value, state=state.value, made=DAY_0)
-    dates = (found["best_by"] or "", found["discard_after"] or "")
+    known = any(found["published"].values())  # a day alone is what bounds what nobody published
+    dates = (found["best_by"] or "", found["discard_after"] or "") if known else ("", "")
     return found["allowed"], *dates, "; ".join(found["sources"])
 
 

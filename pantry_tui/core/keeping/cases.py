@@ -55,9 +55,9 @@ class Said:
     covered: bool
     wide: Life | None
 
-    def of_its_kind(self, food: str) -> bool:
-        """Whether there are figures, and no limit among them is of that very food."""
-        return self.covered and all(food not in rule.food.split(";") for rule in self.safety)
+    def speaks_of(self, food: str) -> bool:
+        """Whether a limit is of that very food, and not of its kind."""
+        return any(food in rule.food.split(";") for rule in self.safety)
 
 
 class Told(NamedTuple):

@@ -130,7 +130,7 @@ class Reckoning:
             into = frozen if state is State.OPEN and span.frozen else found
             into[state] = min(into.get(state, day), day)
         came = self.told[0] if self.told else None
-        if came is not None and came.span.opened and came.said.of_its_kind(self.batch.food.name):
+        if came is not None and came.span.opened and not came.said.speaks_of(self.batch.food.name):
             # What came open keeps no longer than it would have shut.
             found.setdefault(State.SEALED, self.batch.made or came.span.day)
         return frozen | found

@@ -7,7 +7,7 @@ from datetime import timedelta
 
 import pytest
 
-from pantry_tui.core.words import Method, State, Verdict
+from pantry_tui.core.words import Method, State
 from pantry_tui.reference.tables import load_tables
 from tests.core.keeping.told import MADE, Told
 
@@ -20,8 +20,8 @@ PLACES = ("larder", "fridge", "freezer")
 def milder(came: Told, opened: Told, day: int) -> str:
     """What is milder of the one that came open, "" where nothing is."""
     mine, theirs = came.judged(day), opened.judged(day)
-    if mine.verdict is Verdict.UNKNOWN or not mine.usable:
-        return ""  # nobody says that it is good
+    if not mine.usable:
+        return ""
     if not theirs.usable:
         return "usable"
     for name in ("discard_after", "best_by"):
