@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from itertools import islice
+from itertools import chain, islice
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.keeping.harm import is_tin
@@ -24,6 +24,7 @@ from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_finer import finer
 from pantry_tui.core.safety.note_look import MOIST, says
+from pantry_tui.core.safety.note_orders import set_aside
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
@@ -64,6 +65,10 @@ _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
+#: No publication is about it: who wrote so had a reason.
+_SET_ASIDE = (
+    "somebody set it aside, so nobody eats it. Where it is spoilt or recalled, say so with `sign`."
+)
 #: °F above which nothing comes inside: it is the air that was never so hot.
 _OF_AIR_F = 200.0
 _DRY_IT = "Dry it again and condition it; what smells or looks spoilt is discarded."
@@ -95,8 +100,9 @@ def doubted_kept(
     )
     # What is said of pieces of a pile is judged where it lies (core.keeping.as_noted).
     for typed, clause in (one for one in every if not to_cull(batch, one[1])):
-        against = (
-            _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs)
+        against = chain(
+            _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs),
+            (_SET_ASIDE,) if set_aside(clause) else (),
         )
         some = is_closed(method, size) and share(clause) > 0
         found += [
