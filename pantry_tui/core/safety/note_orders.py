@@ -28,8 +28,9 @@ _HABIT = (
     r" do not\b"
 )
 _FORBIDDEN = (
-    rf"\b(?:do not|must not|should not|may not|cannot|can not|not to|^never|never ever|"
+    rf"\b(?:do not|must not|should not|may not|cannot|can not|not to|"
     rf"nobody (?:may|should|must|is to)) (?:be |ever |to )*{_VERB}{_ALL_OF_IT}|"
+    rf"^never (?:ever )?(?:be )?(?:eat|open|use|taste|serve){_ALL_OF_IT}|"
     rf"^no (?:eating|opening|tasting){_ALL_OF_IT}"
 )
 _UNFIT = (

@@ -38,7 +38,8 @@ EATEN = (
     "good for people who like it sharp", "fit for a king", "as far as i recall",
     "i recalled the recipe", "not recalled", "not for sale",
     "not for guests", "not eaten raw", "chicken only", "never eaten better",
-    "fed with compost", "toss with butter", "grown in compost", "cannot eat enough of it",
+    "fed with compost", "toss with butter", "never opened", "never used", "grown in compost",
+    "cannot eat enough of it",
 )  # fmt: skip
 
 
