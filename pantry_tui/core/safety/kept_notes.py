@@ -23,6 +23,7 @@ from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_clock import chilled_late
+from pantry_tui.core.safety.note_contact import came_in, past_it
 from pantry_tui.core.safety.note_finer import finer
 from pantry_tui.core.safety.note_look import MOIST, says
 from pantry_tui.core.safety.note_orders import set_aside
@@ -156,6 +157,7 @@ def _against(
     if not _in_the_warm(method, food):
         yield from warm(method, food, clause, perishes)
     yield from spoilt(method, food, clause, signs)
+    yield from _touched(method, food, clause, signs)
     if method in PACKED:
         yield from _packs(batch, clause, signs)
     yield from vaguely_bad(method, food, clause, signs)
@@ -181,6 +183,22 @@ def _over_several(
         if re.search(_HOW_LONG, clause):
             for told in islice(warm(method, food, f"{before} {clause}", perishes), 1):
                 yield f"{QUOTES}{whole(note)!r}: {told}"
+
+
+def _touched(
+    method: Method, food: FoodFacts, clause: str, signs: Callable[[], Iterable[Sign]]
+) -> _Told:
+    told = re.sub(PURPOSE, " ", clause)
+    cooked = method is Method.MEAL or bool(food.classes & {"cooked", "stock"})
+    if into := came_in(clause, told, perishes=cooked or perishes_by_kind(food), cooked=cooked):
+        yield into
+    whole = method in (Method.CELLAR, Method.FRESH) and food.name in words.GREENS_POISON
+    if whole and (seen := past_it(told)):
+        yield next(
+            (as_sign(one) for one in signs() if one.id == seen),
+            "potatoes with long sprouts, or shrivelled ones, are not fit to eat. Discard those; "
+            "cut short sprouts and eyes out deeply.",
+        )
 
 
 def _packs(batch: Batch, clause: str, signs: Callable[[], Iterable[Sign]]) -> _Told:

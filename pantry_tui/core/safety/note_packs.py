@@ -67,6 +67,16 @@ _RUST = (
     r"\brust\w* (?:right |clean |all )?through\b|\b(?:deep|heavy|heavily|bad|badly) rust\w*|"
     r"\brust\w* (?:deep|bad|heav)\w*|\bpin ?holes?\b|\brust\w*.* holes?\b|\beaten by rust\b"
 )
+#: What wipes off does no harm; of the rest nobody knows how deep it goes (USDA FSIS, Shelf-stable
+#: food safety; from memory).
+_RUSTY = r"(?<!little )(?<!bit )(?<!slightly )(?<!lightly )(?<!hardly )\brust(?:y|ed)\b"
+_WIPED = r"\b(?:wip\w*|rubb\w*|brush\w*|surface|ring|shelf|lid ring|key)\b"
+#: Milk and meat that went over.
+_TURNED = (
+    r"^(?:(?:it|is|has|have|was|milk|cream|meat|fish|soup|stew|just|all|now|already|a|bit|it's|"
+    r"beginning|starting|about|began|started|to) )*turn(?:ed|ing)?(?: (?:now|already|on me|"
+    r"over ?night|slightly|i think))?$|\bon the turn\b"
+)
 #: Plain dents do no harm; deep ones and those on a seam or a rim do.
 _DENT = r"\b(?:dent\w*|crush\w*|creas\w*|dinged)\b"
 _ON_SEAM = r"\b(?:seams?|rims?|deep|deeply|sharp|sharply|badly|bad)\b"
@@ -79,7 +89,7 @@ _SOUR = (
 _CURDLED = r"\b(?:curdl\w*|lumpy|lumps|clotted(?! cream)|clots|clumpy)\b"
 _SMELLS = (
     r"\b(?:smell(?:s|ed)?|smelt|niffs?|pongs?|whiffs?)(?: a (?:bit|little|lot|touch)| slightly| "
-    r"strong(?:ly)?| now| already| very)*(?= *$| (?:when|on|after) )|\bsmelly\b|\bwhiffy\b"
+    r"strong(?:ly)?| now| already| very)*(?= *$| (?:when|on|after|before) )|\bsmelly\b|\bwhiffy\b"
 )
 _OFF = (
     r"\b(?:(?:bit|little|touch|slightly|rather|seems?|look(?:s|ed)?|is|are|was|were|definitely|"
@@ -218,6 +228,8 @@ def _pack(method: Method, food: FoodFacts, tin: bool, seen: str) -> Iterator[Fou
         return
     if says(_RUST, seen):
         yield Found(("deep-rust",), "")
+    elif tin and says(_RUSTY, seen) and not re.search(_WIPED, seen):
+        yield Found((), f"rust that wipes off does no harm, and any other may go through. {_LOOK}")
     if says(_BUTTON, seen):
         yield Found(("springing-lid",), "")
     dented = says(_DENT, seen) and says(_ON_SEAM, seen) and not re.search(_CLEAR_OF, seen)
@@ -234,6 +246,8 @@ def _look(method: Method, food: FoodFacts, clause: str, seen: str) -> Iterator[F
         yield Found(("thawed-off",), _SPOILT if _perishes(food) else f"not checked. {_LOOK}")
     if not _perishes(food) or cheesy:
         return
+    if method not in _SMOKED and says(_TURNED, clause) and food.group is not Group.EGG:
+        yield Found(("thawed-off",), _SPOILT)
     if says(_SMELLS, clause) or says(_SOUR, seen):
         yield Found(("thawed-off",), _SPOILT)
     if food.group is Group.DAIRY:

@@ -52,6 +52,8 @@ _ILL_MEANWHILE = (
     r"\b(?:(?:while|because) (?:\w+ ){1,2}|(?:when|since) (?:i|he|she|we|they) |as i )"
     r"(?:am|is|was|are|were|had been|felt|fell|got) (?:\w+ )?(?:ill|sick|poorly)\b|"
     r"\bhome (?:ill|sick|poorly)\b|"
+    r"\bfor (?:\w+ ){1,4}(?:who|that|when|while|as)(?: \w+)? (?:is|are|was|were|feels?|fell|falls?|"
+    r"gets?|got|has been|have been)(?: \w+)? (?:ill|sick|poorly)\b|"
     r"\b(?:had|has|have|caught|with|from) (?:a |the |bad )*(?:flu|cold) .*\b(?:ill|sick|poorly)\b"
 )
 #: Who ate of it, opened it or threw it out was ill of it.
@@ -98,7 +100,11 @@ SPOTTED = (
     r"\b(?:top|surface|brine) (?:\w+ )?(?:is |has |gone |went |turned |looks? )*"
     rf"(?:pink|red|black|blue|green|orange)\b(?! {_OF_LEAVES})"
 )
-INFESTED = r"\b(?:maggots?|(?<!for )worms(?! (?:bin|castings))|weevils?|moths?|larva\w*|insects?)\b"
+INFESTED = (
+    r"\b(?:maggots?|(?<!for )worms(?! (?:bin|castings))|weevils?|moths?|larva\w*|insects?|ants|"
+    r"cockroach\w*|(?:fly|flies|wasps?|ant|spider|slug|beetle|bug|bee|earwig)(?: \w+){0,2} "
+    r"(?:in|inside|into) (?:it|them|there|1|each|the (?:jar|jam|tub|pot|bottle|honey)))\b"
+)
 #: What was on the plant and was taken off, or is about the room, is not in the jar.
 _NOT_IN_THE_JAR = (
     r"\b(?:(?:pick|wash|rins|sort|cut|trim)\w* (?:\w+ ){0,2}(?:out|off|away)|soak\w*|"
@@ -142,6 +148,21 @@ _GAS = (
     r"(?:gone|went|turned) sparkling|sparkling (?:when|on) open\w*|gas (?:under|inside|came|"
     r"escap\w*|build\w*|built|push\w*|in (?:the |"
     r"it|them|each|1 |a )?(?:jars?|lids?|$)?))(?: |$|\b)"
+)
+#: Air goes into a jar that was sealed, and none comes out; colour and texture together are no
+#: mark of heat alone.
+_AIR_OUT = (
+    r"\b(?:air|gas)(?: \w+)? (?:came|comes|hiss\w*|rush\w*|escap\w*|push\w*|blew|whoosh\w*|"
+    r"puff\w*|sigh\w*|shot) (?:\w+ )?out\b"
+)
+_DISCOLOURED = (
+    r"\bdiscolou?r\w*(?: \w+){0,2} (?:mush\w*|slim\w*|soft)|"
+    r"\b(?:mush\w*|soft)(?: \w+){0,2} discolou?r\w*|"
+    r"\b(?:odd|strange|wrong|unnatural|funny|weird|unusual) colou?r\b"
+)
+_AIR_OF_ELSE = (
+    r"\b(?:bubbl\w*|knife|tool|canner|vent\w*|petcock|steam|pot|weight|gauge|valve|process\w*|"
+    r"cool\w*|pump|sealer)\b"
 )
 #: Steam hisses, what boils bubbles and foams, and air bubbles are let out with a knife.
 _GAS_OF_ELSE = (
@@ -194,6 +215,10 @@ def spoilt(method: Method, clause: str) -> bool:
     burst = re.search(r"\b(?:explod|explos|burst|blew)", clause) is not None
     seen = re.sub(_LOOKS_SO, " ", clause)
     if affirmed(seen, _SPOILT) and not (burst and re.search(_BURST_OF_ELSE, clause)):
+        return True
+    if affirmed(clause, _AIR_OUT) and not re.search(_AIR_OF_ELSE, clause):
+        return True
+    if affirmed(clause, _DISCOLOURED):
         return True
     if affirmed(clause, _GLASS) or affirmed(clause, WORKED):
         return True

@@ -15,8 +15,8 @@ def test_a_process_that_ended_early_is_held_against_it(chilled: Pantry) -> None:
     short = ("took the weight off at 60 min", "weight off at 60", "stopped at 60 to be safe",
              "timer rang at 60", "gave up at 60 min", "timer went off at 60 min")  # fmt: skip
     assert quoted(tried_each(chilled, CHICKEN, short)) == set(short)
-    short = ("timer rang at 15, close enough", "timer beeped after 15 min", "off at 15 in case")
-    assert quoted(tried_each(chilled, BEANS, short)) == set(short)
+    beans = ("timer rang at 15, close enough", "timer beeped after 15 min", "off at 15 in case")
+    assert quoted(tried_each(chilled, BEANS, beans)) == set(beans)
     assert quoted(tried_each(chilled, JAM, ("timer rang at 5",))) == {"timer rang at 5"}
 
 
