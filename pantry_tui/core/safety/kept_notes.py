@@ -64,6 +64,8 @@ _SALTED_OR_DRY = frozenset(
 #: Made in the warm of a kitchen: nor on them, but on an egg or a cream liqueur.
 _BREWED = frozenset({Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.INFUSION})
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
+#: None of it kills trichinae for certain (US CDC, Trichinellosis; from memory).
+_CURED = _DRY | {Method.SALTED, Method.HOT_SMOKED, Method.COLD_SMOKED}
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
@@ -151,6 +153,12 @@ def _against(
     yield from _animal(method, food, clause)
     if told := unsalted(method, food, clause, batch.note):
         yield told
+    cured = method in _CURED and food.group is Group.MEAT
+    if cured and says(smoke.OF_WILD, re.sub(PURPOSE, " ", clause)) and _hottest(batch) < _JERKY_F:
+        yield (
+            f"the worms of bears and wild pigs outlive salt, smoke, drying and the freezer. It is "
+            f"heated to {_JERKY_F} F inside: record that as temperature=..."
+        )
     if method in (Method.HOT_SMOKED, Method.COLD_SMOKED) and food.group in ANIMAL:
         yield from _smoked(batch, clause)
     yield from _dry(method, food, clause)
@@ -287,9 +295,15 @@ def _was_heated(batch: Batch) -> bool:
     """Whether its record, or another clause of its note, has it as hot as it has to be, or says
     that other heat finished it."""
     every = [clause for _, clause in clauses(batch.note)]
+    return _hottest(batch) >= smoked_f(batch.food) or smoke.finished_after(every)
+
+
+def _hottest(batch: Batch) -> float:
+    """The most °F that its record or its note names."""
+    every = [clause for _, clause in clauses(batch.note)]
     hot = all_fahrenheit(dict(batch.process).get("temperature", ""))
     hot += [one for clause in every if not smoke.never_so_hot(clause) for one in degrees_of(clause)]
-    return max(hot, default=0.0) >= smoked_f(batch.food) or smoke.finished_after(every)
+    return max(hot, default=0.0)
 
 
 def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:

@@ -43,7 +43,10 @@ ANIMAL = (
 PUT_IN = (
     r"\b(?:with|plus|added|adding|infus\w*|steep\w*|in (?:it|them|there)|inside|into|cloves?|"
     r"heads?|sprigs?|slices?|sliced|whole|raw|fresh|roasted|chopped|covering|poured over|"
-    r"ferment\w*|stirred|beaten|worked|bits?|flavou?red)\b|"
+    r"ferment\w*|stirred|beaten|worked|bits?|flavou?red|confit)\b|"
+    # So much of it went in; of olives the oil itself is pressed.
+    r"\b(?:from|of|off) \d+(?:\.\d+)? ?(?:lbs?|pounds?|kg|g|oz|heads?|bulbs?|bunch(?:es)?) "
+    rf"(?:of )?(?!olives)(?:\w+ )?(?!olives){_PLANTS}\b|"
     r"\b(?:put|popped|dropped|stuck|tucked|poked|pushed|threw|stuffed|slipped|placed|laid|sank)\b"
     r"(?! (?:(?:it|them|this|that|away|up|out|right|all) )*(?:next|beside|by|near|behind|under|on|"
     r"at|away|up|down)\b)|"
@@ -55,7 +58,10 @@ PUT_IN = (
     r"\bin (?:the|each|every|both|all|my|our) (?:\w+ )?(?:bottles?|jars?|oil|honey|vinegar|butter|"
     r"flasks?|jugs?|crocks?|pots?)\b|\bin$"
 )
-_ALONE = r"and|of|some|a|few|raw|fresh|honey|butter|oil|vinegar|&|\+|,|\s"
+_ALONE = (
+    r"and|of|some|a|few|raw|fresh|honey|butter|oil|vinegar|confit|roast(?:ed)?|whole|peeled|"
+    r"\d+(?:\.\d+)?|lbs?|pounds?|kg|g|oz|heads?|bulbs?|cloves?|&|\+|,|\s"
+)
 ONLY_PLANTS = rf"(?:{_PLANTS}|{_ALONE})+"
 ONLY_ANIMAL = rf"(?:{_ANIMAL}|{_PLANTS}|{_ALONE})+"
 OIL = (

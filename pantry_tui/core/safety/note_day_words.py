@@ -122,6 +122,14 @@ LAST_DAY = (
     rf"(?:{_WEEKDAY} )?((?:\d{{1,2}}(?:st|nd|rd|th)? {_MONTH}|{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?)"
     r"(?: \d{4})?|\d{4}-\d\d-\d\d)\b"
 )
+#: All of it is of the year before; a recipe of last year is not.
+LAST_YEAR = (
+    r"(?i)((?:^|[;,.!?\n])\s*(?:(?:from|our|the|of|it is|these are|some) )*|\b(?:left ?overs?|made|"
+    r"cooked|baked|roasted|smoked|bought)(?: (?:from|of|on|in|at))?(?: (?:the|our))? )"
+    rf"((?:(?:thanksgiving|xmas|easter|{_FEAST})(?:'s)? "
+    r"(?:dinner |day |of |from )*)?last year(?:'s)?)"
+    r"(?=\s*(?:$|[;,.!?\n]|left ?overs?\b))"
+)
 #: A day and a month, in either order, behind a word that has one.
 IN_FIGURES = (
     r"(?i)((?:^|\b(?:on|since|from|of|by|before|until|till|date|dated|exp|expir\w+|bb|end|cooked|"

@@ -77,6 +77,12 @@ def _with_dates(note: str, noted: date) -> tuple[str, dict[str, str]]:
         as_typed[plain] = found[0][len(found[1]) :].rstrip(".")
         return f"{found[1]}{plain}"
 
+    def of_last_year(found: re.Match[str]) -> str:
+        plain = f"31 {words.MONTHS[11]} {noted.year - 1}"
+        as_typed[plain] = found[2]
+        return f"{found[1]}{plain}"
+
+    note = re.sub(words.LAST_YEAR, of_last_year, note)
     return re.sub(words.IN_FIGURES, spelled, re.sub(words.DOTTED, r"\1 ", note)), as_typed
 
 

@@ -110,7 +110,18 @@ SMOKE_FAILED = (
     rf"\b{_SMOKER}{_ENDED}\b{_DONE_BY_THEN}|\b(?:smoker|smoke|fire) (?:tripped|did not|would not)\b"
 )
 #: Without heat, unless that came next.
-SMOKED_COLD = r"\bcold smok\w*\b(?! (?:\w+ ){0,3}(?:first|before|then|hot))(?! \w+ first)"
+SMOKED_COLD = (
+    r"\b(?:cold smok\w*|smoked (?:it |them |only |really |all |quite )*cold)\b"
+    r"(?! (?:\w+ ){0,3}(?:first|before|then|hot))(?! \w+ first)"
+)
+#: Meat in which worms of trichinosis live, wild as it is.
+OF_WILD = (
+    r"\b(?:wild|feral) (?:boars?|pigs?|hogs?|swine)\b|"
+    r"\b(?:bear|boar|walrus|cougar) (?:meat|jerky|ham|loin|haunch|shoulder|leg|roast|sausage)\b|"
+    r"\b(?:of|from) (?:(?:a|the|our|his|young|old|black|brown|grizzly) )*(?:bear|boar|walrus|"
+    r"cougar)\b(?! (?:creek|lake|valley|hill|mountain|river|farm|hunt))|"
+    r"^(?:(?:it is|is|all|half|some|black|brown|grizzly|this is) )*(?:bear|boar|walrus|cougar)$"
+)
 #: A smoke without heat that stopped.
 _COLD_SMOKE_FAILED = rf"{_RAN_OUT}|{_PUT_OUT}|{_CUT_SHORT}|\b{_SMOKER}{_ENDED}\b{_DONE_BY_THEN}"
 _DRYING_FAILED = (
