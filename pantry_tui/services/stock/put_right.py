@@ -116,8 +116,8 @@ def _refuse_old_looks(event: Event, old: said.Outage, hours: Hours) -> None:
         asked.append("--max-temp 45F, or --max-temp unknown")
     if asked:
         raise BadInput(
-            f"Of other hours say again what was seen at their end: {'; '.join(asked)}. Where nobody "
-            f"knows, `undo {event.id}` and book it anew."
+            f"Of other hours say again what was seen at their end: {'; '.join(asked)}. Where "
+            f"nobody knows, `undo {event.id}` and book it anew."
         )
 
 
