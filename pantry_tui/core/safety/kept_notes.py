@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from itertools import islice
+from itertools import chain, islice, pairwise
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.keeping.harm import is_tin
@@ -18,12 +18,14 @@ from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety import note_smoke as smoke
 from pantry_tui.core.safety.kept_spoilage import as_sign, perishes_by_kind, spoilt, vaguely_bad
-from pantry_tui.core.safety.kept_warm import EACH, FOR, degrees_of, minutes_of, warm
+from pantry_tui.core.safety.kept_warm import EACH, FOR, WARM, degrees_of, minutes_of, warm
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import QUOTES, which
+from pantry_tui.core.safety.note_clock import chilled_late
 from pantry_tui.core.safety.note_finer import finer
 from pantry_tui.core.safety.note_look import MOIST, says
+from pantry_tui.core.safety.note_orders import set_aside
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
@@ -64,6 +66,16 @@ _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
+#: A time and nothing else, which goes with what stands before it.
+_HOW_LONG = (
+    r"^(?:(?:for|about|over|nearly|all|of|maybe|a|half|the|until|till|0\.5|whole|good) )*"
+    r"(?:\d+(?:\.\d+)? )?(?:hours?|hrs?|minutes?|mins?|days?|night|morning|afternoon|"
+    r"over ?night)$"
+)
+#: No publication is about it: who wrote so had a reason.
+_SET_ASIDE = (
+    "somebody set it aside, so nobody eats it. Where it is spoilt or recalled, say so with `sign`."
+)
 #: °F above which nothing comes inside: it is the air that was never so hot.
 _OF_AIR_F = 200.0
 _DRY_IT = "Dry it again and condition it; what smells or looks spoilt is discarded."
@@ -95,8 +107,9 @@ def doubted_kept(
     )
     # What is said of pieces of a pile is judged where it lies (core.keeping.as_noted).
     for typed, clause in (one for one in every if not to_cull(batch, one[1])):
-        against = (
-            _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs)
+        against = chain(
+            _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs),
+            (_SET_ASIDE,) if set_aside(clause) else (),
         )
         some = is_closed(method, size) and share(clause) > 0
         found += [
@@ -104,6 +117,8 @@ def doubted_kept(
             for told in islice(against, 1)
         ]
     if method not in LIDDED:
+        if not found and not _in_the_warm(method, food):
+            found += _over_several(method, food, every, note, perishes)
         found += _too_cool(method, record, every, doubted)
     return list(dict.fromkeys(found))
 
@@ -138,13 +153,34 @@ def _against(
     if method in (Method.HOT_SMOKED, Method.COLD_SMOKED) and food.group in ANIMAL:
         yield from _smoked(batch, clause)
     yield from _dry(method, food, clause)
-    brewed = method in _BREWED and not perishes_by_kind(food)
-    if method not in _SALTED_OR_DRY and not brewed:
+    if not _in_the_warm(method, food):
         yield from warm(method, food, clause, perishes)
     yield from spoilt(method, food, clause, signs)
     if method in PACKED:
         yield from _packs(batch, clause, signs)
     yield from vaguely_bad(method, food, clause, signs)
+
+
+def _in_the_warm(method: Method, food: FoodFacts) -> bool:
+    """Whether it is made or kept in the warm, so that no two hours run on it."""
+    brewed = method in _BREWED and not perishes_by_kind(food)
+    return method in _SALTED_OR_DRY or brewed
+
+
+def _over_several(
+    method: Method,
+    food: FoodFacts,
+    every: Sequence[tuple[str, str]],
+    note: str,
+    perishes: Callable[[], bool],
+) -> _Told:
+    """Time in the warm that only several clauses together say."""
+    if chilled_late("; ".join(clause for _, clause in every)) and perishes():
+        yield f"{QUOTES}{whole(note)!r}: {WARM}: discard."
+    for (_, before), (_, clause) in pairwise(every):
+        if re.search(_HOW_LONG, clause):
+            for told in islice(warm(method, food, f"{before} {clause}", perishes), 1):
+                yield f"{QUOTES}{whole(note)!r}: {told}"
 
 
 def _packs(batch: Batch, clause: str, signs: Callable[[], Iterable[Sign]]) -> _Told:

@@ -13,12 +13,17 @@ from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety import note_cold as cold_words
 from pantry_tui.core.safety.measured import all_fahrenheit
+from pantry_tui.core.safety.note_clock import (
+    cooled_slowly,
+    minutes_by_the_day,
+    stood_by_its_words,
+)
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_words import DEGREES
 from pantry_tui.core.words import Method
 
 #: USDA FSIS, the two-hour rule: one hour above 90 F, as in a car that stands.
-_WARM = "out of the cold, for over two hours in all as far as anybody knows"
+WARM = "out of the cold, for over two hours in all as far as anybody knows"
 #: Minutes of what people call it.
 _SPELLS = (
     (
@@ -45,6 +50,10 @@ FOR = (
 _THAWS_SINCE = (
     r"\b(?:thawed|defrosted|thawing|defrosting|(?:out of|from) the freezer) (?:since|on) "
     r"(?:last )?(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|yesterday|\d|the )"
+)
+_BEFORE_THE_COLD = (
+    r"\b(?:before|until|till) (?:(?:it|they|the|our|going|went|was|were|putting|put|got|getting|in|"
+    r"into|to|them|a) )*(?:fridge|refrigerator|freezer|cold|chill(?:ed|ing)?|refrigerat\w*)\b"
 )
 #: Butter may stand out a day or two (USDA FSIS, from memory); the stricter of them.
 _BUTTER_MIN = 24 * 60
@@ -80,16 +89,19 @@ def warm(
         )
     if says(words.EXPIRED, clause) and perishes():
         yield "no figure begins with what was past its last day."
-    cold = re.search(words.COLD_PLACE, clause) is not None
+    # What went before the cold was out of it.
+    cold = re.search(words.COLD_PLACE, re.sub(_BEFORE_THE_COLD, " ", clause)) is not None
     again = says(words.REFROZEN, clause)
     thawed = says(words.THAWED_WARM, clause) and not re.search(words.THAWED_SAFELY, clause)
     if again and not thawed and "fridge" not in clause and perishes():
         yield "only what thawed in the refrigerator is frozen again, and nobody says that it did."
-    minutes = minutes_of(clause)
+    minutes = minutes_of(clause) or minutes_by_the_day(clause)
+    if stood_by_its_words(clause) and perishes():
+        yield f"{WARM}: discard."
     warmest = max(degrees_of(clause), default=0.0)
     idle = says(words.LEFT_IN_IT, clause) and method is not Method.COLD_SMOKED
     if idle and minutes and minutes > WARM_MIN and warmest < _KEPT_HOT_F and perishes():
-        yield f"{_WARM}: discard."
+        yield f"{WARM}: discard."
     if re.search(words.MADE_SO, clause):
         return
     if re.search(_THAWS_SINCE, clause) and not re.search(words.WARM_PLACE, clause):
@@ -100,6 +112,7 @@ def warm(
     left = bool(thawed) or says(words.LEFT_OUT, clause) is not None
     if not left and method is not Method.FRIDGE_PICKLE:
         left = minutes is not None and says(words.STOOD, clause) is not None
+    left = left or (minutes is not None and cooled_slowly(clause))
     hot = warmest > HOT_F or re.search(words.HOT_PLACE, clause) is not None
     most = HOT_MIN if hot else WARM_MIN
     asked = re.match(words.ASKED, clause) is not None
@@ -108,13 +121,13 @@ def warm(
         left = bool(placed) or says(words.AT_ROOM, clause) is not None
     found_warm = says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)
     if found_warm and not asked and perishes():
-        yield f"{_WARM}: discard."
+        yield f"{WARM}: discard."
     if food.name == "butter" and not perishes():
         if left and (hot or minutes is None or minutes > _BUTTER_MIN):
             yield "no figure is published for butter that stood out for over a day."
         return
     too_long = left and (minutes is None or minutes > most)
     if too_long and perishes():
-        yield f"{_WARM}: discard."
+        yield f"{WARM}: discard."
     elif too_long and method is Method.FRIDGE_PICKLE:
         yield "it was not heat processed, so it stays cold. What stood out has no figure."

@@ -7,7 +7,7 @@ jar, a pack that the record does not have, or that is only nearly so.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from pantry_tui.core.amounts import in_digits, read_altitude
 from pantry_tui.core.canned import LIDDED, PROCESSED
@@ -95,7 +95,7 @@ _OF_DOUBT = (
     "slid", "sag", "dip", "top", "climb", "settl", "stay", "sat", "kept", "keep", "held", "hold",
     "get", "went", "go", "drop", "fell", "fall", "stuck", "was", "manag", "used", "weight", "might",
     "may", "could", "a", "between", "reach", "short", "did", "gave", "so", "crept", "hung",
-    "bottom", "put",
+    "bottom", "put", "timer",
 )  # fmt: skip
 #: A number without its unit that somebody is not sure of.
 _HEDGED = (
@@ -121,15 +121,21 @@ _UNSURE = terms.any_of(
 )
 #: They were taken out, or it was turned off, at a number.
 _ENDED_AT = (
-    r"\b(?:pulled|took|quit|stopped|lifted|ended|cut|called|out|off|done|"
-    r"finished)\b(?: \w+){0,3}? (?:at|after|in) "
-    r"(\d{1,3})(?=$| (?:min(?:ute)?s?\b|instead|not|rather|already|as|because|since|when|so)\b)"
+    r"\b(?:pulled|took|quit|stopped|lifted|ended|cut|called|out|off|done|gave up|"
+    r"finished|timer(?: \w+)? (?:rang|went|beeped|buzzed|pinged|dinged|stopped|ran out|said))\b"
+    r"(?: \w+){0,3}? (?:at|after|in) (\d{1,3})"
+    r"(?=$| (?:min(?:ute)?s?|instead|not|rather|already|as|because|since|when|so|to be|in)\b)"
+)
+#: More than was asked for, by intent: it had all of its time.
+_FOR_SAFETY = (
+    r"\b(?:to be (?:safe|sure|certain|on the safe side)|for (?:safety|good measure|luck)|"
+    r"(?:just )?in case|extra|longer than|rather too long)\b"
 )
 #: A number of something else.
 _OTHER_NUMBER = terms.any_of(
-    r"pick\w*|harvest\w*|bought|yield\w*|weigh\w*|jars?\b|pints?\b|quarts?\b|made|age|aged|o'clock|"
-    r"people|serv\w*|heads?|rows?|plants?|box|page|no\b|cups?|kids|price|cost|share|gave (?!it|"
-    r"them)|ate|vent\w*"
+    r"pick\w*|harvest\w*|bought|yield\w*|weigh\w*\b(?! (?:came )?off)|jars?\b|pints?\b|made|"
+    r"quarts?\b|age|aged|o'clock|people|serv\w*|heads?|rows?|plants?|box|page|no\b|cups?|kids|"
+    r"price|cost|share|gave (?!it|them)|ate|vent\w*"
 )
 
 _Differs = Iterator[tuple[str, str | None]]
@@ -224,8 +230,13 @@ def _times(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
         recorded = all_minutes(said.get("minutes", ""))
         if not recorded:
             yield "minutes", f"{min(minutes):g}"
-        elif not set(minutes) <= set(recorded):
+        elif not set(minutes) <= set(recorded) and not _had_more(clause, minutes, recorded):
             yield "minutes", None
+
+
+def _had_more(clause: str, told: Sequence[float], recorded: Sequence[float]) -> bool:
+    """Whether more time than is recorded is told of, and that it was meant so."""
+    return min(told) >= max(recorded, default=1e9) and re.search(_FOR_SAFETY, clause) is not None
 
 
 def _pressures(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
@@ -304,6 +315,8 @@ def _nearly(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
         return
     number = float(found[1])
     key = "psi" if pressed or ("psi" in clause and not ended) else "minutes"
+    if key == "minutes" and _had_more(clause, (number,), minutes):
+        return
     if number not in (*minutes, psi) or re.search(_UNSURE, clause):
         yield key, None
 

@@ -73,6 +73,8 @@ _SOFT = (
 _SOFT_WELL = r"\b(?:when cooked|cooked|boiled|mashed|soil|sand|soften\w* (?:up )?in|skins?)\b"
 
 
+#: An hour of the day at the end, and no number of jars.
+_HOUR = r"(?: from \S+)? (?:to|till|until|at) \d{1,2}(?: ?(?:am|pm|o'clock))?$"
 #: "2 of 8", "2 out of the 8": how many there were is no number of those that are meant.
 _OUT_OF = r"\b(\d{1,3}) ?(?:/|(?:out )?of) ?(?:the |my |our |these |those |all )?(\d{1,3})\b(?!/)"
 
@@ -85,7 +87,7 @@ def _of_them(clause: str) -> str:
 def share(clause: str) -> int:
     """("1 lid popped up") -> 1, ("some are fizzing") -> 2. At least how many of several containers
     a clause speaks of; 0 where it speaks of all, or of no number."""
-    clause = _of_them(clause)
+    clause = re.sub(_HOUR, "", _of_them(clause))
     if re.search(_OF_ALL, clause) or not (found := re.search(_JARS, clause)):
         return 0
     figure = re.search(r"\d+", re.sub(r"0\.5", " ", found[0]))

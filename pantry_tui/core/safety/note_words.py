@@ -70,7 +70,8 @@ EARLIER = r"(?<!from )(?<!from the )" + any_of(
 #: What it is for: "for mashed potatoes", "goes well with mushrooms", "to be pureed".
 PURPOSE = (
     r"\b(?:for|to (?:eat|serve|go|be|use|make|put)|goes?|good|great|nice|lovely|best|serve[ds]?|"
-    r"eat|use in|went (?:in)?to (?:the )?(?:jam|sauce|juice|compost|hens|pigs|freezer)|will|"
+    r"toss (?:it |them |hot |cold )*(?:with|in|into|through)|eat|use in|"
+    r"went (?:in)?to (?:the )?(?:jam|sauce|juice|compost|hens|pigs|freezer)|will|"
     r"can be|before serving)\b(?! a while).*"
 )
 #: What was denied, and so is well: "never dropped below 11", "no trouble with the gauge".

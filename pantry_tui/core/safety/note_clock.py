@@ -1,0 +1,151 @@
+"""What a note says of time out of the cold by parts of the day and by the clock: "from lunch till
+supper", "cooked at 4pm" and "went in at 11pm", "not in the refrigerator till morning". For notes in
+small letters, numbers in figures.
+
+At what hour people have supper nobody says: the hours are our own choice, and where they only are
+guessed at a longer time is asked for before food is thrown away.
+"""
+
+from __future__ import annotations
+
+import re
+
+from pantry_tui.core.keeping.warm import WARM_MIN
+
+_HOUR = {
+    "dawn": 6, "breakfast": 8, "morning": 9, "noon": 12, "midday": 12, "lunch": 12,
+    "lunchtime": 12, "afternoon": 15, "teatime": 17, "tea": 17, "supper": 18, "dinner": 18,
+    "suppertime": 18, "dinnertime": 18, "evening": 19, "dusk": 19, "dark": 20, "night": 22,
+    "bedtime": 22, "midnight": 24,
+}  # fmt: skip
+_PART = (
+    r"(?:dawn|breakfast|morning|noon|mid ?day|lunch(?: ?time)?|afternoon|tea(?: ?time)?|"
+    r"supper(?: ?time)?|dinner(?: ?time)?|evening|dusk|dark|night|bed ?time|midnight)"
+)
+_UNIT = (
+    r"(?! ?(?:h|hrs?|hours?|m|mins?|minutes?|d|days?|w|weeks?|months?|years?|lbs?|kg|oz|g|pints?|"
+    r"quarts?|jars?|packs?|tubs?|bags?|f|c|people|inch\w*|cm)\b)(?! ?[%°/])(?![\d.])"
+)
+_CLOCK = rf"\d{{1,2}}(?::\d\d)?(?: ?(?:am|pm|o'clock))?\b{_UNIT}"
+_SURE_CLOCK = rf"(?:\d{{1,2}}(?::\d\d)? ?(?:am|pm|o'clock)\b|(?<=at )\d{{1,2}}(?::\d\d)?\b{_UNIT})"
+_LED = r"(?:(?:the|this|that|next|following|early|late|about|around|nearly|sunday|last) )*"
+_TO = r"(?:to|till|til|until|through(?: to)?|right through(?: to)?|up to|and|-)"
+_RANGE = (
+    rf"\b(?:from|since|after|between|at)? ?{_LED}({_PART}|{_CLOCK})(?: (?:right|all the way))? "
+    rf"{_TO} {_LED}({_PART}|{_CLOCK})"
+)
+#: The end of it alone, and nobody says when it began.
+_UNTIL = (
+    rf"\b(?:until|till|til) {_LED}({_PART}|day)\b(?! to (?!get|be)\w+)(?! (?:use|meal|and night))"
+)
+#: Somebody was up so late.
+_SAT_UP = r"\b(?:sat|stayed|was|were|been) (?:up|awake)\b|\b(?:keep|kept|saved?|for|chilled)\b"
+_NEXT = (
+    r"(?:(?:the |only |on )*(?:next|following) (?:day|morning|afternoon|evening)|"
+    r"the (?:day|morning) after)\b"
+)
+_COLD = r"(?:fridge|refrigerator|ice ?box|freezer|cold|chiller)"
+_CHILLED = r"(?:fridged|refrigerated|(?:in|into|to) (?:the |our )?(?:fridge|refrigerator|ice ?box))"
+_WENT_IN_LATE = (
+    rf"\b{_CHILLED}(?: (?:it|them|only|first thing))* {_NEXT}(?=$| (?:because|as|by mistake))|"
+    rf"\bnot (?:\w+ ){{0,6}}(?:{_COLD}|fridged|refrigerated|chilled|put away)(?: \w+)? "
+    rf"(?:until|till|til|before) {_LED}(?:{_PART}|day)\b|"
+    rf"\bonly (?:\w+ ){{0,3}}(?:{_CHILLED}|chilled)(?: (?:it|them|in|at))* {_LED}(?:{_PART}|day)\b"
+)
+#: It was cold already, or came out of there.
+_COLD_BEFORE = r"\b(?:moved|back|from the|out of|over ?night in|ice|again)\b"
+_MADE = (
+    r"\b(?:made|cook(?:ed|ing)|boiled|baked|roasted|fried|stewed|simmered|ready|done|finished|"
+    r"off the (?:heat|stove|boil|hob)|out of the oven|milked|killed|caught|butchered|bought|"
+    r"shopping|delivered)\b(?: (?:it|them|at|in|on|the|this|that|around|about|by|all|was|early|"
+    r"late|just|last|yesterday))* "
+)
+_WENT_IN = (
+    rf"\b(?:{_CHILLED}|chilled|went in|put (?:it |them )?(?:away|in)|got (?:it |them )?in)\b"
+    r"(?: (?:hot|warm|still|only|it|at|in|on|the|this|that|next|around|about|late))* "
+)
+_TIME = rf"({_PART}|{_SURE_CLOCK})"
+#: Minutes of a night, and of nobody knows how much of a day.
+_OVERNIGHT, _SOME_HOURS = 8 * 60, 5 * 60
+#: More than that by parts of a day that somebody's hour may differ from.
+_VAGUE_MIN = 4 * 60
+_HALF_DAY = r"\bhalf (?:a |the )?day\b|\b0\.5 (?:a )?day\b"
+#: In a lunch box it stood at the warmth of a school or a workplace.
+_CARRIED = (
+    r"\b(?:lunch ?box|packed lunch|lunch|sandwich box)\b.*\b(?:uneaten|untouched|"
+    r"(?:came|come|brought) (?:back|home))\b|"
+    r"\b(?:came|come|brought|carried|returned) (?:\w+ )?(?:back|home)(?: \w+){0,3} "
+    r"(?:uneaten|untouched|from (?:school|work|the office|kindergarten|nursery))\b|"
+    r"\b(?:uneaten|untouched) (?:\w+ )?(?:lunch(?: ?box)?|packed lunch)\b|"
+    r"\b(?:back|home) from (?:school|work) (?:uneaten|untouched)\b"
+)
+#: What keeps it hot was off.
+_NOT_KEPT_HOT = (
+    r"\b(?:crock(?: ?pot)?|slow cooker|rice cooker|cooker|hot ?plate|warming (?:tray|drawer)|"
+    r"warmer|chafing dish|steam table|oven)\b(?: \w+){0,4}? (?:un ?plugged|tripped|fail\w*|died|"
+    r"broke(?: down)?|quit|lost power|(?:was|were|had been|been|went|gone|turned itself|"
+    r"switched itself) off|not (?:plugged in|on|switched on|turned on|working)|never (?:came|"
+    r"went|switched|turned) on)\b|\b(?:un ?plugged|dead|broken) (?:crock(?: ?pot)?|slow cooker|"
+    r"rice cooker|warmer|hot ?plate)\b"
+)
+_THEN_COLD = r"\b(?:then|and) (?:\w+ )?(?:chill|fridge|refrigerat|freez|froz|cool)\w*|\bpreheat"
+#: How long it cooled, and that it did so slowly.
+_COOLED = r"\b(?:took|taken|needed|spent)\b.*\bto (?:cool|get cold|go cold|chill)\b|\bto cool$"
+_STILL_WARM = (
+    r"\b(?:still|found(?: it| them)?) (?:still )?(?:luke ?)?(?:warm|hot) (?:the |in the |this |at |"
+    r"by |when (?:i|we) )*(?:next|following|morning|breakfast|noon|day|got up|woke|came down|"
+    r"\d+ hours)\b"
+)
+
+
+def _hour(told: str) -> tuple[int, bool]:
+    """The minutes since midnight of a time, and whether it is one of the whole day."""
+    told = told.strip()
+    if found := re.match(r"(\d{1,2})(?::(\d\d))? ?(am|pm)?", told):
+        hour = int(found[1]) % 12 if found[3] else int(found[1])
+        late = 12 if found[3] == "pm" else 0
+        return (hour + late) * 60 + int(found[2] or 0), bool(found[3]) or hour > 12
+    return _HOUR[told.replace(" ", "")] * 60, True
+
+
+def _between(first: str, last: str) -> int:
+    (begun, whole), (ended, also) = _hour(first), _hour(last)
+    return (ended - begun) % ((24 if whole and also else 12) * 60)
+
+
+def minutes_by_the_day(clause: str) -> int | None:
+    """The time that a clause names by parts of the day, None where it names none."""
+    if found := re.search(_RANGE, clause):
+        return _between(found[1], found[2])
+    if re.search(_HALF_DAY, clause):
+        return _SOME_HOURS
+    if re.search(_SAT_UP, clause) or not (end := re.search(_UNTIL, clause)):
+        return None
+    return _OVERNIGHT if end[1] in ("morning", "day", "dawn", "breakfast") else _SOME_HOURS
+
+
+def cooled_slowly(clause: str) -> bool:
+    """Whether a time in the clause is one of cooling."""
+    return re.search(_COOLED, clause) is not None
+
+
+def stood_by_its_words(clause: str) -> bool:
+    """Whether words that need no time say that it stood out of the cold for hours."""
+    if re.search(_THEN_COLD, clause):
+        return False
+    if re.search(_WENT_IN_LATE, clause) and not re.search(_COLD_BEFORE, clause):
+        return True
+    cold = re.search(r"\b(?:ice|iced|cool ?(?:bag|box|er)|fridge|refrigerator)\b", clause)
+    return any(re.search(one, clause) for one in (_CARRIED, _NOT_KEPT_HOT, _STILL_WARM)) and not (
+        cold
+    )
+
+
+def chilled_late(note: str) -> bool:
+    """Whether a whole note has when it was made, and that it went into the cold hours later."""
+    made = re.search(rf"{_MADE}{_TIME}", note)
+    cold = re.search(rf"{_WENT_IN}{_TIME}", note)
+    if not made or not cold or cold[1] == "night" or re.search(_COLD_BEFORE, note):
+        return False
+    vague = not (re.match(r"\d", made[1]) and re.match(r"\d", cold[1]))
+    return (_VAGUE_MIN if vague else WARM_MIN) < _between(made[1], cold[1]) < 20 * 60
