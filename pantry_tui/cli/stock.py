@@ -178,7 +178,9 @@ class Correct(Verb):
     end: str | None = option("--to", "TIME", "09:00, or 2026-11-25 09:00")
     full: bool = flag("--full", "the freezer was full")
     half: bool = flag("--half", "half full, as when nobody knows")
-    max_temp: str | None = option("--max-temp", "45F", "the warmest it is known to have been")
+    max_temp: str | None = option(
+        "--max-temp", "45F", "the warmest it is known to have been, or unknown"
+    )
     ice: bool = flag("--ice", "there were ice crystals left")
     no_ice: bool = flag("--no-ice", "there were none")
     ajar: bool = flag("--ajar", "its door stood open or ajar")

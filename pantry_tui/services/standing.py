@@ -143,7 +143,11 @@ class Stock:
             self.loaded[id_] = None
             return
         batch = self._filled(replace(found[0], food=self._food(found[0].food)))
-        if batch.process or batch.note or any(isinstance(one.payload, Correct) for one in events):
+        mixed = bool(batch.parts) and not batch.carried
+        if mixed:
+            batch = _without_parts(batch)
+        corrected = (isinstance(one.payload, Correct) for one in events)
+        if batch.process or batch.note or mixed or any(corrected):
             # What a correction found in doubt was so of the food, the method and the size that it
             # left, and these may have been put right again, or the correction taken back.
             batch = self._checked_today(batch)
@@ -163,11 +167,12 @@ class Stock:
     def _checked_today(self, batch: Batch) -> Batch:
         """With what publications say today against its process too: a check that is new since it
         was put up reaches it. What stood against it then stands."""
-        from pantry_tui.services.batchwork.checked import as_recorded
+        from pantry_tui.services.batchwork.checked import as_recorded, used_in
         from pantry_tui.services.stock.recheck import strictest_altitude
 
         # A record is like the next one of its food, so that few are looked at.
-        key = batch.method, batch.food, batch.processed, batch.process, batch.note
+        told = batch.method, batch.food, batch.processed, batch.process, batch.note
+        key = *told, used_in(self._p, batch)
         feet = strictest_altitude(self._p, batch)
         known: dict[object, Doubt] = self._p.once("checked", dict)
         if (key, feet) not in known:
@@ -192,3 +197,11 @@ class Stock:
         composed = tables.composed(food.name)
         surely = composed is not None and composed.is_acid
         return food if surely else replace(food, told=True)
+
+
+def _without_parts(batch: Batch) -> Batch:
+    """Without what was said of its parts: they are what they are called today."""
+    from pantry_tui.core.safety.made_of import says_of_part
+
+    stands = tuple(one for one in batch.doubt if not says_of_part(one))
+    return replace(batch, doubt=stands)

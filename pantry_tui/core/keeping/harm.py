@@ -74,6 +74,9 @@ _ANIMAL_WORDS = (
     r"bacon|ham|chicken|turkey|duck|goose|lamb|mutton|venison|prawns?|shrimps?|oysters?|clams?|broth|"
     r"anchov(?:y|ies)|salmon|tuna|liver|blood|gelatine?)\b"
 )
+#: Honey is acid; what is low in acid has garlic, herbs or roots lying in it. They bring water, and
+#: spores live in honey, and no method that it is put up under makes it a spirit or a ferment.
+_HONEY = r"\bhoney\b"
 _SPROUTS = r"(?i)\b(sprouts?|sprouted)\b"
 #: Crops that are sold dry.
 SOLD_DRY = frozenset({"dry beans", "chickpeas", "spices"})
@@ -207,6 +210,8 @@ def can_hurt(batch: Batch, in_progress: bool = False) -> bool:
     if food.group in ANIMAL or _sprouted(food) or _by_what_it_is(food):
         return True
     low_acid = not food.is_acid
+    if low_acid and food.group is Group.SWEET and re.search(_HONEY, food.name):
+        return True
     if method in _DRY:
         return is_half_dried(batch)
     if food.told:

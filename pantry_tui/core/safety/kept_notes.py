@@ -135,13 +135,8 @@ def needs_cold(method: Method, food: FoodFacts) -> bool:
 _Told = Iterator[str]
 
 
-def _against(
-    batch: Batch,
-    clause: str,
-    perishes: Callable[[], bool],
-    signs: Callable[[], Iterable[Sign]],
-) -> _Told:
-    method, food = batch.method, batch.food
+def put_in(method: Method, food: FoodFacts, clause: str) -> _Told:
+    """What lies in oil, honey, fat or vinegar and brings its own water, as a clause says."""
     yield from _oil(method, food, clause)
     sweet = food.name == "honey" or "syrup" in food.name or method is Method.SUGAR
     if sweet and plants_in(clause):
@@ -150,6 +145,16 @@ def _against(
     other = re.sub(r"\b(?:milk|cream)\b", " ", clause) if food.name == "butter" else clause
     if (sweet or _is_fat(food) or food.name == "vinegar") and animal_in(other):
         yield _ANIMAL_IN
+
+
+def _against(
+    batch: Batch,
+    clause: str,
+    perishes: Callable[[], bool],
+    signs: Callable[[], Iterable[Sign]],
+) -> _Told:
+    method, food = batch.method, batch.food
+    yield from put_in(method, food, clause)
     yield from _animal(method, food, clause)
     if told := unsalted(method, food, clause, batch.note):
         yield told

@@ -71,6 +71,13 @@ def another_food(method: Method, food: FoodFacts, clause: str, named: Named) -> 
     return False
 
 
+def untested_with(method: Method, food: FoodFacts, other: FoodFacts) -> bool:
+    """Whether a jam, or what has a process of its own, was tested without that other food."""
+    if method is not Method.JAM and method not in PROCESSED:
+        return False
+    return _harms(method, food, other, "", mixed=True)
+
+
 def _foods_in(clause: str, named: Named) -> Iterator[tuple[FoodFacts, str]]:
     """Each food that is named, the longest names first, with the words that name it."""
     words = re.findall(r"[^\W\d_]+(?:'s)?", clause)

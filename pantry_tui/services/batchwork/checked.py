@@ -3,10 +3,13 @@ jars and its altitude come together."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from itertools import islice
 
-from pantry_tui.core.canned import still_possible
+from pantry_tui.core.canned import LIDDED, still_possible
+from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.made_of import Used
 from pantry_tui.core.safety.metric_jars import MAKER, by_maker, low_acid
 from pantry_tui.core.safety.process import Doubt, ProcessRow, doubt
 from pantry_tui.core.words import Climate, Method, State
@@ -22,9 +25,11 @@ def checked(
     record: dict[str, str],
     altitude_ft: int | None,
     note: str = "",
+    parts: Sequence[Used] = (),
 ) -> Doubt | None:
     """Why no publication stands for a process, None where nothing speaks against it. Altitude in
-    feet, unless the record has one. What the note says is held against it too."""
+    feet, unless the record has one. What the note says is held against it too, and what went into
+    it from older batches (`parts`)."""
     rows, advice = processes_of(method, food), load_not_recommended()
     tested = {
         key: in_tested_jar(p, method, food, typed)
@@ -42,17 +47,56 @@ def checked(
         return judged(said).problems
 
     found = judged(record)
-    if not note:
+    if not (note or parts):
         return found if found.problems else None
     from pantry_tui.core.safety.notes import doubted_notes  # few have one
 
-    more = doubted_notes(method, food, size, record, altitude_ft, note, doubted, p.tables.named)
-    processed = (*found.problems, *more)
+    def noted(text: str) -> list[str]:
+        told = method, food, size, record, altitude_ft, text
+        return doubted_notes(*told, doubted, p.tables.named)
+
+    with_parts = tuple(_of_parts(method, food, parts, noted)) if parts else ()
+    processed = (
+        *found.problems,
+        *noted(note),
+        *(one for one, of_process in with_parts if of_process),
+    )
     # What no process was part of is put right by none.
     possible = found.still_possible if processed else ""
-    kept = _kept(p, method, food, size, record, note, doubted)
+    told = _kept(p, method, food, size, record, note, doubted) if note else ()
+    kept = (*told, *(one for one, of_process in with_parts if not of_process))
     problems = tuple(dict.fromkeys((*processed, *kept)))
     return Doubt(problems, possible) if problems else None
+
+
+def _of_parts(
+    method: Method,
+    food: FoodFacts,
+    parts: Sequence[Used],
+    noted: Callable[[str], list[str]],
+) -> Iterator[tuple[str, bool]]:
+    """One sentence of each part that stands against it, and whether it is its process that does."""
+    from pantry_tui.core.safety import made_of
+    from pantry_tui.core.safety.kept_notes import put_in
+    from pantry_tui.core.safety.note_foods import untested_with
+
+    for used in made_of.strange(food, parts):
+        names = made_of.as_note(used), made_of.as_kind(used)
+        if against := noted(names[0]):
+            yield made_of.of_part(against[0], used), True
+        elif untested_with(method, food, used.food):
+            yield made_of.made_with(used), True
+        elif method not in LIDDED:
+            told = (why for one in names for why in put_in(method, food, one))
+            yield from ((made_of.made_with(used, why), False) for why in islice(told, 1))
+
+
+def used_in(p: Pantry, batch: Batch) -> tuple[Used, ...]:
+    """What went into a batch from older ones; () of what only goes on in other vessels."""
+    if batch.carried or not batch.parts:
+        return ()
+    of = (p.stock.load(batch_of(one)) for one in batch.parts)
+    return tuple(Used(held[0].food, held[0].method) for held in of if held is not None)
 
 
 #: What stands against what nothing speaks against.
@@ -66,7 +110,7 @@ def as_recorded(
     the jar in which it was done."""
     said = dict(batch.process if record is None else record)
     told = batch.method, batch.food, batch.processed, said, altitude_ft, batch.note
-    return checked(p, *told) or NOTHING
+    return checked(p, *told, used_in(p, batch)) or NOTHING
 
 
 def _kept(

@@ -15,6 +15,7 @@ from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.jars import read_jar
+from pantry_tui.core.safety.made_of import Used
 from pantry_tui.core.words import Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.measures import convert
@@ -104,6 +105,14 @@ def descent_of(p: Pantry, reading: PutUpReading, at: At | None = None) -> Descen
     made = None if None in days else min(day for day in days if day is not None)
     states = [carries_state(p.stock.batches[one.container.batch], one.container) for one in parts]
     return Descent(tuple(parts), True, made, worst(states), same[0], same=True)
+
+
+def used_of(p: Pantry, descent: Descent) -> tuple[Used, ...]:
+    """What is put into it of other foods, for the checks of what is in it."""
+    if descent.same:
+        return ()
+    of = (p.stock.batches[part.container.batch] for part in descent.parts)
+    return tuple(Used(one.food, one.method) for one in of)
 
 
 #: What is begun stays begun, whatever it is put together with, and whatever it is said to be.

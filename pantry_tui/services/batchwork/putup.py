@@ -31,6 +31,7 @@ from pantry_tui.services.batchwork.made_from import (
     opened,
     took,
     unlike_taken,
+    used_of,
     worst,
 )
 from pantry_tui.services.batchwork.offered import instead_of_water
@@ -84,7 +85,8 @@ def _judged(
         state = worst((state, said)) if descent.carried else said
     size = size_of(reading)
     record = with_altitude(p, reading.method, reading.process)
-    doubted = checked(p, reading.method, food, size, dict(record), p.altitude_ft, reading.note)
+    told = reading.method, food, size, dict(record), p.altitude_ft, reading.note
+    doubted = checked(p, *told, used_of(p, descent))
     batch = Batch(
         "",
         "",

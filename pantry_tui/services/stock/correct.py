@@ -27,7 +27,7 @@ from pantry_tui.core.text import clean
 from pantry_tui.core.vessels import wrong_size
 from pantry_tui.core.words import SEVERITY, Method, Verdict
 from pantry_tui.errors import BadInput, Refused
-from pantry_tui.services.batchwork.checked import NOTHING, as_recorded, checked
+from pantry_tui.services.batchwork.checked import NOTHING, as_recorded, checked, used_in
 from pantry_tui.services.batchwork.prepared import contradicted, named_way, said_anywhere
 from pantry_tui.services.batchwork.putup import with_altitude
 from pantry_tui.services.pantry import Pantry, booked
@@ -174,13 +174,17 @@ def _against(
     note is (no `other`), what stood against it stands: a note lifts nothing."""
     feet, signed = strictest_altitude(p, batch), _signed(p, batch)
     told = batch.note if note is None else note
-    found = checked(p, meant.method, meant.food, meant.size, meant.record, feet, told) or NOTHING
+    used = used_in(p, batch)
+
+    def judged(record: dict[str, str], note: str) -> Doubt:
+        return checked(p, meant.method, meant.food, meant.size, record, feet, note, used) or NOTHING
+
+    found = judged(meant.record, told)
     if other:
         stays = unanswered(batch.doubt, told, batch.code, keys, signed)
         possible = found.still_possible or (batch.possible if stays else "")
         return Doubt(tuple(dict.fromkeys((*found.problems, *stays))), possible)
-    old = _readable(batch.process)
-    was = checked(p, meant.method, meant.food, meant.size, old, feet, batch.note) or NOTHING
+    was = judged(_readable(batch.process), batch.note)
     before = (one for one in (*batch.doubt, *was.problems) if not _named(one, signed))
     every = tuple(dict.fromkeys((*before, *found.problems)))
     return Doubt(every, found.still_possible or batch.possible or was.still_possible)

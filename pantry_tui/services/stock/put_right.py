@@ -15,6 +15,7 @@ from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.moments import when as moment_of
 from pantry_tui.core.model import DAY_MIN, Place
 from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import begun, clean
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.books.logbook import describe
@@ -88,20 +89,36 @@ def power_cut(p: Pantry, id_: str, hours: Hours) -> Done:
     if hours.start or hours.end:
         first = spoken(hours.start, p.today) if hours.start else f"{start:%Y-%m-%d %H:%M}"
         last = spoken(hours.end, p.today) if hours.end else f"{end:%Y-%m-%d %H:%M}"
+        _refuse_old_looks(event, old, hours)
         start, end = cut_hours.times(first if start or hours.start else "unknown", last, p.today)
-    warm = readings.read_warmth(p, place.climate, hours.max_temp) if hours.max_temp else None
+    warm = old.max_temp_f
+    if hours.max_temp:
+        unknown = is_unknown(hours.max_temp)
+        warm = None if unknown else readings.read_warmth(p, place.climate, hours.max_temp)
     cut = outage.cut_of(
         p,
         place,
         start,
         end,
         full=old.full if hours.full is None else hours.full,
-        max_temp_f=old.max_temp_f if warm is None else warm,
+        max_temp_f=warm,
         ice=old.ice if hours.ice is None else hours.ice,
         ajar=hours.ajar,
     )
     new = cut_hours.as_booked(place, cut)._replace(instead_of=event.id)
     return _booked(p, place, event, new, At(cut.end.day))
+
+
+def _refuse_old_looks(event: Event, old: said.Outage, hours: Hours) -> None:
+    """What was seen at the end that was told says nothing of another one. Raises BadInput."""
+    asked = ["--ice or --no-ice"] if old.ice is not None and hours.ice is None else []
+    if old.max_temp_f is not None and not hours.max_temp:
+        asked.append("--max-temp 45F, or --max-temp unknown")
+    if asked:
+        raise BadInput(
+            f"Of other hours say again what was seen at their end: {'; '.join(asked)}. Where "
+            f"nobody knows, `undo {event.id}` and book it anew."
+        )
 
 
 def _act(p: Pantry, id_: str, kind: type[Kind]) -> tuple[Event, Kind]:

@@ -52,6 +52,28 @@ def batch(
     return Batch("b", "2A", food, method, MADE, size, tuple(process.items()))
 
 
+@pytest.mark.parametrize(
+    "method",
+    [Method.INFUSION, Method.LACTIC, Method.ALCOHOL_FERMENT, Method.SUGAR, Method.FRESH,
+     Method.DRIED, Method.SALTED],
+)  # fmt: skip
+@pytest.mark.parametrize("name", ["garlic honey", "onion honey", "rosemary honey", "ginger honey"])
+def test_what_lies_in_honey_can_hurt_however_it_is_called(method: Method, name: str) -> None:
+    assert can_hurt(Batch("b", "2A", facts_of(name), method, MADE))
+
+
+@pytest.mark.parametrize(
+    ("name", "method"),
+    [
+        ("honey", Method.INFUSION), ("honey", Method.SUGAR), ("mead", Method.ALCOHOL_FERMENT),
+        ("honeyberries", Method.DRIED), ("liquor", Method.INFUSION), ("sugar", Method.SUGAR),
+        ("garlic", Method.INFUSION), ("maple syrup", Method.INFUSION),
+    ],
+)  # fmt: skip
+def test_honey_itself_and_what_lies_in_spirit_cannot(name: str, method: Method) -> None:
+    assert not can_hurt(Batch("b", "2A", facts_of(name), method, MADE))
+
+
 # -- can it hurt -----------------------------------------------------------------------------------
 
 

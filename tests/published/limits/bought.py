@@ -70,6 +70,8 @@ TYPED = {
         boiling-water canned | cranberry sauce | open | fridge | quality | 1 weeks
         bought in | pate | sealed | fridge | safety | 1 days
         bought in | pate | open | fridge | safety | 1 days
+        bought in | fresh pasta | sealed | fridge | safety | 1 days
+        bought in | fresh pasta | open | fridge | safety | 1 days
         bought in | turkey bacon | open | fridge | safety | 7 days
     """,
     "Partnership for Food Safety Education, cold storage (2006)": """

@@ -136,6 +136,20 @@ def test_a_power_cut_is_put_right(p: Pantry) -> None:
     assert verify(p.path, p.today).ok
 
 
+def test_what_was_seen_at_another_end_is_said_again(p: Pantry) -> None:
+    place = p.find_place("fridge")
+    first, last = cut_hours.times("12:00", "12:30", p.today)
+    outage.book(p, place, outage.cut_of(p, place, first, last, ice=True, max_temp_f=39.0))
+    wrong, before = newest(p), ham(p)
+    with pytest.raises(BadInput, match="--ice or --no-ice; --max-temp"):
+        put_right.power_cut(p, wrong, Hours(start="09:00"))
+    with pytest.raises(BadInput, match="--max-temp"):
+        put_right.power_cut(p, wrong, Hours(start="09:00", ice=True))
+    assert ham(p) == before
+    put_right.power_cut(p, wrong, Hours(start="09:00", end="14:30", ice=False, max_temp="unknown"))
+    assert ham(p).verdict is Verdict.DISCARD
+
+
 def test_only_a_reading_or_a_power_cut_has_such_words(p: Pantry) -> None:
     (put_up,) = (one.id for one in log.select(p.store.db, "") if one.did is Did.PUT_UP)
     warm, off = read_warm(p), cut(p, "13:00", "13:30")

@@ -1,0 +1,131 @@
+"""What went into a batch from older ones counts as a note "with" its name would: garlic that is
+booked out of its own batch is as much in the oil as garlic of which only the note tells. What is
+the food itself, or a plain ingredient of it, is none.
+
+No publication is about such lines: which parts are plain ingredients is a choice of our own.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from typing import NamedTuple
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.note_before import QUOTES
+from pantry_tui.core.words import Acidity, Group, Method
+
+#: How a sentence begins that speaks of a part.
+_MADE = "It is made with "
+_NOTED = re.compile(rf"(?s){QUOTES}(?:'(?:[^'\\]|\\.)*'|\"(?:[^\"\\]|\\.)*\")")
+_RIGHTED = re.compile(
+    r"(?: If that is not so, record the process again, with a note that is right\.| Record what is "
+    r"true as \w+=\.\.\., and put the note right with it\.)$"
+)
+#: Parts of no tested recipe of that food are told so.
+_UNTESTED = "no process is tested of both together."
+#: What a recipe of vinegar or tomatoes has beside them.
+_IN_RELISH = frozenset(
+    {"onion", "shallot", "garlic", "pepper", "chill", "celer", "ginger", "tomato", "tomatillo",
+     "cucumber", "cabbage"}
+)  # fmt: skip
+#: Pressed, and what is filtered off holds no piece of it.
+_PRESSED = re.compile(r"\b(?:olive|nut|walnut|hazelnut|almond|seed|coconut)s?\b")
+_RAW = frozenset({Method.FRESH, Method.CELLAR, Method.DRIED})
+#: Meat out of which a fat is melted, and strained.
+_MELTED = {
+    "lard": frozenset({"pork", "bacon"}),
+    "bacon grease": frozenset({"bacon"}),
+    "goose fat": frozenset({"geese", "chickens"}),
+    "tallow": frozenset({"beef roasts", "lamb"}),
+}
+#: Sauces that are made of oil.
+_OILY = re.compile(r"\b(?:pesto|dressing|vinaigrette|mayonnaise|aioli|tapenade|hummus)\b")
+#: Their process is of what has no meat.
+_MEATLESS = re.compile(r"\b(?:meatless|mushroom|tomato(?:es)?|vegetable (?:stock|broth))\b")
+_DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
+#: Beside its own name, for a plant or an animal of which no list of words has the name.
+_KINDS = {
+    Group.VEGETABLE: "vegetables", Group.HERB: "herbs", Group.MEAT: "meat", Group.FISH: "fish",
+    Group.EGG: "eggs", Group.DAIRY: "cheese",
+}  # fmt: skip
+
+
+class Used(NamedTuple):
+    """A food of which some went in, and how that was kept."""
+
+    food: FoodFacts
+    method: Method
+
+
+def strange(food: FoodFacts, parts: Iterable[Used]) -> Iterator[Used]:
+    """The parts that are neither the food nor a plain ingredient of it."""
+    return (one for one in dict.fromkeys(parts) if not _plain(food, one))
+
+
+def as_note(used: Used) -> str:
+    """What a note would say of it."""
+    home_made = used.method is Method.VINEGAR_FERMENT and "vinegar" in used.food.name
+    dry = used.method in _DRY and "dried" not in used.food.name
+    how = "home made " if home_made else "dried " if dry else ""
+    return f"with {how}{used.food.name}"
+
+
+def as_kind(used: Used) -> str:
+    """The same by its kind, "" where that says nothing: what is dry brings no water."""
+    kind = "" if used.method in _DRY else _KINDS.get(used.food.group, "")
+    return f"with {kind}" if kind else ""
+
+
+def of_part(sentence: str, used: Used) -> str:
+    """A sentence that quotes a note, as it is said of a part."""
+    told = _RIGHTED.sub("", _NOTED.sub(_made(used), sentence, count=1))
+    head = told.removesuffix(": not checked.")
+    return told if head == told else f"{head}: {_UNTESTED}"
+
+
+def made_with(used: Used, why: str = _UNTESTED) -> str:
+    """That it is in there, and what stands against that."""
+    return f"{_made(used)}: {why}"
+
+
+def says_of_part(sentence: str) -> bool:
+    """Whether it speaks of a part."""
+    return sentence.startswith(_MADE)
+
+
+def _made(used: Used) -> str:
+    return f"{_MADE}{as_note(used).removeprefix('with ')}"
+
+
+def _plain(food: FoodFacts, used: Used) -> bool:
+    part = used.food
+    if part.name == food.name or _stems(part.name) <= _stems(food.name):
+        return True
+    if part.group is food.group is Group.MEAT and _stems(part.name) & _stems(food.name):
+        return True  # ground out of a roast
+    plant = part.group in (Group.VEGETABLE, Group.HERB) or "bean" in part.classes
+    if "stock" in food.classes or re.search(r"\b(?:stock|broth)\b", food.name):
+        # Strained: what gave its taste is taken out again.
+        return plant or (part.group in (Group.MEAT, Group.FISH) and not _MEATLESS.search(food.name))
+    if food.group is Group.MEAL or "soup" in food.classes:
+        # Soups, stews and beans are cooked of them, and processed by the time of the slowest.
+        meat = part.group is Group.MEAT and not _MEATLESS.search(food.name)
+        return plant or meat or part.group is Group.FAT or "stock" in part.classes
+    if food.group is Group.FAT:
+        melted = part.name in _MELTED.get(food.name, ())
+        pressed = food.name.endswith("oil") or food.name.endswith("oils")
+        raw = used.method in _RAW and _PRESSED.search(part.name) is not None
+        return melted or (pressed and raw)
+    if part.group is Group.FAT:
+        return _OILY.search(food.name) is not None
+    if food.name.startswith("mixed "):
+        return part.group is food.group
+    sour = food.group is Group.RELISH and food.acidity is Acidity.ACIDIFIED
+    return sour and bool(_stems(part.name) & _IN_RELISH)
+
+
+def _stems(name: str) -> set[str]:
+    """Its words without the endings of more than one."""
+    words = re.findall(r"[^\W\d_]+", name.casefold())
+    return {re.sub(r"(?<=..)(?:(?<=o)es|ies|y|i|s)$", "", word) for word in words}
