@@ -128,6 +128,9 @@ def found_text(found: Imported, name: str) -> str:
         if found.known:
             were = agreed(found.known, "was", "were")
             lines.append(f"{found.known:,} of them {were} put up before: is it the same list?")
+    if found.noted:
+        kept = ", ".join(clip(one, 40) for one in found.noted[:20])
+        lines.append(f"Kept in the note: {kept}")
     if found.unused:
         lines.append(f"Left out: {', '.join(clip(one, 40) for one in found.unused[:20])}")
     lines.append("")

@@ -71,6 +71,8 @@ def _lines(found: Any) -> list[str]:
             "columns and days as you said of the last list with these headings; "
             "--map and --dates say otherwise"
         )
+    if found.noted:
+        lines.append(f"kept in the note: {', '.join(clean(one) for one in found.noted)}")
     if found.unused:
         lines.append(f"not used: {', '.join(clean(one) for one in found.unused)}")
     lines += [f"line {one.line}, {clean(one.value)[:40]!r}: {one.reason}" for one in found.beyond]

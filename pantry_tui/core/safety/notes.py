@@ -20,6 +20,7 @@ from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
 from pantry_tui.core.safety.note_before import which
 from pantry_tui.core.safety.note_foods import Named, another_food
+from pantry_tui.core.safety.note_labels import in_words
 from pantry_tui.core.safety.note_mixture import (
     another_form,
     weakened,
@@ -100,7 +101,7 @@ def clauses(note: str) -> Iterator[tuple[str, str]]:
     """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
     letters with every number in figures."""
     for typed in re.split(r"[;!?\n]|,(?!\d)|\.(?!\d)|\bbut\b", note):
-        clause = _plain(typed)
+        clause = in_words(_plain(typed))
         if clause and not re.search(terms.EARLIER, clause):
             yield clean(" ".join(typed.split()))[:80], clause
 

@@ -1,8 +1,13 @@
-"""The cells of a household's own list that a line has no words for: how many there are."""
+"""The cells of a household's own list that a line has no words for: a count, a day."""
 
 from __future__ import annotations
 
 import re
+from datetime import date
+
+from pantry_tui.core import dates
+from pantry_tui.core.line.days import readings
+from pantry_tui.errors import BadInput
 
 _UNKNOWN = frozenset({"", "?", "??", "-", "–", "—", "x", "n/a", "na", "none", "unknown", "tbd"})
 _WHOLE = r"\d+(?:[.,]0{1,2})?"
@@ -36,3 +41,29 @@ def read_count(cell: str) -> str:
             "or the unit beside the number where it is an amount."
         )
     return plain
+
+
+class WrongCell(BadInput):
+    """A cell that cannot be read."""
+
+    def __init__(self, column: str, message: str) -> None:
+        super().__init__(message)
+        self.field = column
+
+
+def day_of(typed: str, order: str, today: date, column: str) -> str:
+    """A cell of a day as the line writes it, by the order of the column."""
+    plain = typed.strip().rstrip("?")
+    if re.fullmatch(r"\d{4}", plain):
+        return plain
+    plain = re.sub(r"[T ]\d{1,2}:\d{2}(?::\d{2})?$", "", plain)
+    figures = re.fullmatch(r"\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?", plain)
+    if figures is None:
+        try:
+            return dates.read_date(plain, today).isoformat()
+        except BadInput:
+            return plain
+    days = readings(plain, today)
+    if not days:
+        raise WrongCell(column, f"{typed[:20]!r} is no day of the calendar: mend it.")
+    return days[-1 if order == "mdy" and len(days) > 1 else 0].isoformat()

@@ -15,18 +15,18 @@ from pathlib import Path
 from typing import NamedTuple
 
 from pantry_tui.core import dates
-from pantry_tui.core.line.days import readings
 from pantry_tui.core.safety.record import USE_BY
 from pantry_tui.core.vessels import vessel_word
 from pantry_tui.errors import BadInput, PantryError
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.bare_units import UNITS, asks, of_heading, with_unit
 from pantry_tui.services.batchwork.came_open import open_since
-from pantry_tui.services.batchwork.cells import read_count
+from pantry_tui.services.batchwork.cells import WrongCell, day_of, read_count
 from pantry_tui.services.batchwork.columns import open_rows
 from pantry_tui.services.batchwork.detail_columns import DETAILS, is_day_opened, pair_of
 from pantry_tui.services.batchwork.mapped import ORDERS, Sheet, Taken, begin, keep, look_at
 from pantry_tui.services.batchwork.twice import Before
+from pantry_tui.services.batchwork.unknown_columns import in_note, with_unknown
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -48,9 +48,9 @@ class Bad:
 @dataclass
 class Imported:
     """What an import came to; `columns` are the headings by field, `first` the first rows,
-    `recalled`: something of it is read as was said of the last list with these headings, `unused`
-    the headings of which nothing is taken, `beyond` cells that stand under no heading, `known` rows
-    that were put up before."""
+    `recalled`: something of it is read as was said of the last list with these headings, `noted`
+    the headings whose cells go into the note, `unused` those of which nothing is taken, `beyond`
+    cells that stand under no heading, `known` rows that were put up before."""
 
     columns: dict[str, str] = field(default_factory=dict)
     rows: int = 0
@@ -61,6 +61,7 @@ class Imported:
     first: list[list[str]] = field(default_factory=list)
     booked: bool = False
     recalled: bool = False
+    noted: list[str] = field(default_factory=list)
     unused: list[str] = field(default_factory=list)
     beyond: list[Bad] = field(default_factory=list)
     more_beyond: int = 0
@@ -96,6 +97,10 @@ class _List:
     def fields(self) -> dict[str, int]:
         return self.taken.fields
 
+    @cached_property
+    def noted(self) -> list[int]:
+        return in_note(self.sheet.headings, self.fields, self.taken.left_out)
+
     def heading(self, name: str) -> str:
         """What stands over the column of a field, "" where none is."""
         return self.sheet.heading(self.fields[name]) if name in self.fields else ""
@@ -109,6 +114,8 @@ class _List:
                 name: cells[column] if column < len(cells) else ""
                 for name, column in self.fields.items()
             }
+            noted = with_unknown(named.get("note", ""), self.sheet.headings, cells, self.noted)
+            named |= {"note": noted} if noted else {}
             taken = self.fields.values()
             heads = self.sheet.headings + ("",) * (len(cells) - len(self.sheet.headings))
             beyond = (
@@ -182,9 +189,10 @@ def _opened(sheet: Sheet, taken: Taken, *, told: bool, metric: bool) -> tuple[_L
     found = Imported({name: sheet.heading(at) for name, at in fields.items()})
     found.first = [list(cells) for _, cells in sheet.first]
     found.recalled, found.asks = taken.recalled, taken.asks()
-    used = fields.values()
-    found.unused = [one for at, one in enumerate(sheet.headings) if one and at not in used]
     made = _List(sheet, taken, taken.order)
+    found.noted = [sheet.headings[at] for at in made.noted]
+    used = {*fields.values(), *made.noted}
+    found.unused = [one for at, one in enumerate(sheet.headings) if one and at not in used]
     if not found.asks and not (told or (taken.order and not taken.recalled)):
         made = _ordered(made, found)
     if not found.asks:
@@ -234,7 +242,7 @@ def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], Non
             putup.preview(p, reading)
             found.batches += 1
             found.known += before.had(reading, dated=dated)
-        except _Cell as wrong:
+        except WrongCell as wrong:
             _name(found, Bad(number, found.columns[wrong.field], cells[wrong.field], wrong.message))
         except PantryError as error:
             at = _column(p, cells, made)
@@ -248,14 +256,6 @@ def _name(found: Imported, bad: Bad) -> None:
         found.bad.append(bad)
     else:
         found.more_bad += 1
-
-
-class _Cell(BadInput):
-    """A cell that cannot be read."""
-
-    def __init__(self, column: str, message: str) -> None:
-        super().__init__(message)
-        self.field = column
 
 
 def _column(p: Pantry, cells: dict[str, str], made: _List) -> str:
@@ -274,7 +274,7 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
         try:
             count = read_count(count)
         except ValueError as error:
-            raise _Cell("count", str(error)) from error
+            raise WrongCell("count", str(error)) from error
     # A column of sizes may hold what it is packed in: 2 "packs" are 2 packs.
     bare = not vessel and vessel_word(size) == size.strip().casefold()
     plain = count.isdecimal() and bool(size) and not bare
@@ -283,14 +283,14 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
     parts.append(cells.get("place", "").replace("›", " ").replace(">", " "))
     day = cells.get("made", "")
     if day and day.strip("?"):
-        parts.append(_day(day, made.order, p.today, "made"))
+        parts.append(day_of(day, made.order, p.today, "made"))
     elif "made" in made.fields:
         parts.append("date unknown")
     printed = cells.get("printed", "")
     if printed:
         heading = made.heading("printed").casefold().replace("-", " ").strip()
         kind = heading.replace(" ", "-") if heading in USE_BY else "printed"
-        parts.append(f"{kind}={_day(printed, made.order, p.today, 'printed')}")
+        parts.append(f"{kind}={day_of(printed, made.order, p.today, 'printed')}")
     line = ", ".join(" ".join(part.split()) for part in parts if part.strip())
     note = " ".join(cells.get("note", "").split())
     details = _details(p, cells, made)
@@ -298,16 +298,16 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
 
 
 def _opened_on(p: Pantry, cells: dict[str, str], made: _List) -> date | None:
-    """The day on which a row says that it was opened, None where it says none. Raises _Cell."""
+    """The day on which a row says that it was opened, None where it says none. Raises WrongCell."""
     cell = cells.get("state", "")
     if not is_day_opened(made.heading("state"), cell):
         return None
     try:
-        day = dates.read_date(_day(cell, made.order, p.today, "state"), p.today)
+        day = dates.read_date(day_of(cell, made.order, p.today, "state"), p.today)
     except BadInput as error:
-        raise _Cell("state", error.message) from error
+        raise WrongCell("state", error.message) from error
     if day > p.today:
-        raise _Cell("state", f"{cell[:20]!r} is still to come: mend it.")
+        raise WrongCell("state", f"{cell[:20]!r} is still to come: mend it.")
     return day
 
 
@@ -318,7 +318,7 @@ def _in_unit(cells: dict[str, str], made: _List, name: str) -> str:
 
 
 def _details(p: Pantry, cells: dict[str, str], made: _List) -> list[tuple[str, str]]:
-    """What the row says of how it was put up, each understood. Raises _Cell."""
+    """What the row says of how it was put up, each understood. Raises WrongCell."""
     found = []
     for name in DETAILS:
         if name == "state" and _opened_on(p, cells, made) is not None:
@@ -326,25 +326,7 @@ def _details(p: Pantry, cells: dict[str, str], made: _List) -> list[tuple[str, s
         try:
             pair = pair_of(name, made.heading(name), _in_unit(cells, made, name))
         except ValueError as error:
-            raise _Cell(name, str(error)) from error
+            raise WrongCell(name, str(error)) from error
         if pair is not None:
             found.append(pair)
     return found
-
-
-def _day(typed: str, order: str, today: date, column: str) -> str:
-    """A cell of a day as the line writes it, by the order of the column."""
-    plain = typed.strip().rstrip("?")
-    if re.fullmatch(r"\d{4}", plain):
-        return plain
-    plain = re.sub(r"[T ]\d{1,2}:\d{2}(?::\d{2})?$", "", plain)
-    figures = re.fullmatch(r"\d{1,4}[./-]\d{1,2}(?:[./-]\d{2,4})?", plain)
-    if figures is None:
-        try:
-            return dates.read_date(plain, today).isoformat()
-        except BadInput:
-            return plain
-    days = readings(plain, today)
-    if not days:
-        raise _Cell(column, f"{typed[:20]!r} is no day of the calendar: mend it.")
-    return days[-1 if order == "mdy" and len(days) > 1 else 0].isoformat()

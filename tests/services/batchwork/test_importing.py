@@ -162,10 +162,10 @@ def test_two_equal_headings_are_asked_about(p: Pantry, tmp_path: Path) -> None:
 
 
 def test_what_is_not_taken_is_listed(p: Pantry, tmp_path: Path) -> None:
-    text = "food,qty,size,place,Oven,,\nplum jam,3,500 ml,larder,yes,odd,\n"
-    text += "plum jam,3,500 ml,larder,,,,more\n"
+    text = "food,qty,size,place,Oven,Photo,,\nplum jam,3,500 ml,larder,yes,a.jpg,odd,\n"
+    text += "plum jam,3,500 ml,larder,,,,,more\n"
     found = import_list(p, written(tmp_path, text), dry_run=True)
-    assert found.unused == ["Oven"]
+    assert (found.noted, found.unused) == (["Oven"], ["Photo"])
     assert [(one.line, one.value) for one in found.beyond] == [(2, "odd"), (3, "more")]
     assert not found.bad
 
