@@ -79,7 +79,11 @@ def milder(now: list[dict[str, Any]], was: list[dict[str, Any]]) -> list[str]:
         for id_ in row["container_ids"]:
             before = then[id_]
             word = row["verdict"].replace("needs care", "tend")
-            later = SEVERITY.index(word) > SEVERITY.index(before["verdict"])
+            # Within days of its last day of safety it is eaten first, past its best or not.
+            pressed = (word, before["verdict"]) == ("eat soon", "past best") and row[
+                "discard_after"
+            ]
+            later = SEVERITY.index(word) > SEVERITY.index(before["verdict"]) and not pressed
             for key in ("best_by", "discard_after"):
                 if row[key] is None and not row["usable"]:
                     continue  # no day is named beside what is not eaten
