@@ -36,6 +36,8 @@ ORDERS = {
     "": "as the days themselves settle it, else asked",
 }
 LEFT_OUT = "-"
+#: Of a column that is none of them.
+IN_NOTE = "- in the note"
 
 
 def list_columns(width: int, rows: int) -> tuple[Column, ...]:
@@ -51,10 +53,14 @@ def list_columns(width: int, rows: int) -> tuple[Column, ...]:
 
 def list_cells(sheet: Sheet, taken: Taken, at: int, columns: Sequence[Column]) -> tuple[str, ...]:
     """One column of the list as a line."""
-    name = taken.field_of(at)
     firsts = [row[at] if at < len(row) else "" for _, row in sheet.first]
-    texts = (sheet.heading(at), WORDS[name] if name else f"{LEFT_OUT} left out", *firsts)
+    texts = (sheet.heading(at), _taken_as(taken, at), *firsts)
     return tuple(clip(text, column.width - 1) for text, column in zip(texts, columns, strict=False))
+
+
+def _taken_as(taken: Taken, at: int) -> str:
+    name = taken.field_of(at)
+    return WORDS[name] if name else IN_NOTE if at in taken.noted else f"{LEFT_OUT} left out"
 
 
 def head_labels(sheet: Sheet, columns: Sequence[Column]) -> tuple[Column, ...]:
@@ -87,6 +93,8 @@ def column_text(sheet: Sheet, taken: Taken, at: int) -> str:
         why = f"{WORDS[name]}, as you said"
     elif name:
         why = f"{WORDS[name]}, guessed by its heading"
+    elif at in taken.noted:
+        why = "kept in the note, under its heading"
     else:
         why = "left out: nothing of it is read"
     cell = next((row[at] for _, row in sheet.first if at < len(row) and row[at]), "")

@@ -86,7 +86,7 @@ async def test_a_list_is_guessed_looked_through_and_booked_in_one_undo(
         await pilot.press("f")
         assert isinstance(pilot.app.screen, Decide)
         assert "3 batches" in words(pilot)
-        assert "Left out: Oven" in words(pilot)
+        assert "Kept in the note: Oven" in words(pilot)
         assert standing(p) == 0
         await pilot.press("enter")
         await pilot.pause()

@@ -26,7 +26,7 @@ from pantry_tui.services.batchwork.columns import open_rows
 from pantry_tui.services.batchwork.detail_columns import DETAILS, is_day_opened, pair_of
 from pantry_tui.services.batchwork.mapped import ORDERS, Sheet, Taken, begin, keep, look_at
 from pantry_tui.services.batchwork.twice import Before
-from pantry_tui.services.batchwork.unknown_columns import in_note, with_unknown
+from pantry_tui.services.batchwork.unknown_columns import with_unknown
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
@@ -99,7 +99,7 @@ class _List:
 
     @cached_property
     def noted(self) -> list[int]:
-        return in_note(self.sheet.headings, self.fields, self.taken.left_out)
+        return self.taken.noted
 
     def heading(self, name: str) -> str:
         """What stands over the column of a field, "" where none is."""

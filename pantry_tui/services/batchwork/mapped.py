@@ -26,6 +26,7 @@ from pantry_tui.services.batchwork.columns import (
     open_rows,
 )
 from pantry_tui.services.batchwork.detail_columns import DETAILS
+from pantry_tui.services.batchwork.unknown_columns import in_note
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask
 
@@ -73,6 +74,11 @@ class Taken:
         """Field -> column; a guess gives way to what was said."""
         guessed = guess(list(self.headings), {*self.said.values(), *self.left_out})
         return {name: at for name, at in guessed.items() if name not in self.said} | {**self.said}
+
+    @property
+    def noted(self) -> list[int]:
+        """The columns that are no field, whose cells are kept in the note."""
+        return in_note(self.headings, self.fields, self.left_out)
 
     def field_of(self, column: int) -> str:
         """The field that a column is taken as, "" for none."""
