@@ -32,3 +32,13 @@ def tried_each(p: Pantry, line: str, notes: Iterable[str]) -> dict[str, PutUp]:
 def quoted(found: Mapping[str, PutUp]) -> set[str]:
     """The notes that are held against it."""
     return {note for note, one in found.items() if quotes(one)}
+
+
+def judged_otherwise(p: Pantry, line: str, found: Mapping[str, PutUp]) -> set[str]:
+    """The notes with which it is not judged as it is without any."""
+    bare = _judged(tried(p, line))
+    return {note for note, one in found.items() if _judged(one) != bare}
+
+
+def _judged(one: PutUp) -> tuple[object, ...]:
+    return one.verdict, one.best_by, one.discard_after

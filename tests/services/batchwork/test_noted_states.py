@@ -13,7 +13,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import act
 from pantry_tui.services.stock.correct import correct
-from tests.services.batchwork.noting import quoted, tried, tried_each
+from tests.services.batchwork.noting import judged_otherwise, quoted, tried, tried_each
 
 RICE = "2 lb rice, bought in, larder"
 OATS = "2 lb oats, bought in, larder"
@@ -259,14 +259,10 @@ GOOD = {
 
 @pytest.mark.parametrize("line", RAISED)
 def test_what_the_note_says_it_is_counts(chilled: Pantry, line: str) -> None:
-    bare = tried(chilled, line)
     found = tried_each(chilled, line, RAISED[line])
     assert quoted(found) == set(found)
     assert [note for note, one in found.items() if one.note_aside] == []
-    same = bare.verdict, bare.best_by, bare.discard_after
-    assert [
-        note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) == same
-    ] == []
+    assert judged_otherwise(chilled, line, found) == set(found)
 
 
 @pytest.mark.parametrize("line", RAISED)
@@ -283,13 +279,9 @@ def test_a_note_never_makes_any_day_later(chilled: Pantry, line: str) -> None:
 
 @pytest.mark.parametrize("line", GOOD)
 def test_what_is_meant_for_it_says_nothing(chilled: Pantry, line: str) -> None:
-    bare = tried(chilled, line)
     found = tried_each(chilled, line, GOOD[line])
     assert quoted(found) == set()
-    same = bare.verdict, bare.best_by, bare.discard_after
-    assert [
-        note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
-    ] == []
+    assert judged_otherwise(chilled, line, found) == set()
     assert [note for note, one in found.items() if not one.note_aside] == []
 
 

@@ -7,7 +7,7 @@ import pytest
 
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
-from tests.services.batchwork.noting import quoted, tried, tried_each
+from tests.services.batchwork.noting import judged_otherwise, quoted, tried, tried_each
 
 STEW = "2 boxes beef stew, cooked meal, fridge"
 MILK = "2 cartons milk, bought in, fridge"
@@ -120,13 +120,9 @@ def test_warm_gas_and_raw_are_held_against_it(chilled: Pantry, line: str) -> Non
 
 @pytest.mark.parametrize("line", FINE)
 def test_what_bubbles_and_is_cold_and_done_is_well(chilled: Pantry, line: str) -> None:
-    bare = tried(chilled, line)
     found = tried_each(chilled, line, FINE[line])
     assert quoted(found) == set()
-    same = bare.verdict, bare.best_by, bare.discard_after
-    assert {
-        note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
-    } == set()
+    assert judged_otherwise(chilled, line, found) == set()
 
 
 @pytest.mark.parametrize("note", ["fridge stood open overnight", "fridge door left open"])

@@ -11,7 +11,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.correct import correct
-from tests.services.batchwork.noting import quoted, tried, tried_each
+from tests.services.batchwork.noting import judged_otherwise, quoted, tried, tried_each
 
 STEW = "2 boxes beef stew, cooked meal, fridge"
 CHICKEN = "2 lb chicken breasts, fresh, fridge"
@@ -101,13 +101,9 @@ def test_an_older_day_of_a_note_leaves_no_last_day(chilled: Pantry, line: str) -
 
 @pytest.mark.parametrize("line", NONE)
 def test_a_plan_or_another_day_changes_nothing(chilled: Pantry, line: str) -> None:
-    bare = tried(chilled, line)
     found = tried_each(chilled, line, NONE[line])
     assert quoted(found) == set()
-    same = bare.verdict, bare.best_by, bare.discard_after
-    assert {
-        note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
-    } == set()
+    assert judged_otherwise(chilled, line, found) == set()
 
 
 def test_a_day_is_quoted_as_it_was_typed(chilled: Pantry) -> None:

@@ -12,7 +12,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.correct import correct
-from tests.services.batchwork.noting import quoted, tried, tried_each
+from tests.services.batchwork.noting import judged_otherwise, quoted, tried, tried_each
 
 EGGS = "12 eggs, fresh, fridge"
 OIL = "2 bottles olive oil, bought in, larder"
@@ -151,13 +151,8 @@ _WELL = (Verdict.SOUND, Verdict.EAT_SOON)
 
 @pytest.mark.parametrize("line", GOOD)
 def test_what_is_well_raises_nothing(chilled: Pantry, line: str) -> None:
-    bare = tried(chilled, line)
-    same = bare.verdict, bare.best_by, bare.discard_after
     found = tried_each(chilled, line, GOOD[line])
-    changed = {
-        n for n, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
-    }
-    assert changed == set()
+    assert judged_otherwise(chilled, line, found) == set()
     assert quoted(found) == set()
 
 
@@ -223,13 +218,8 @@ def test_a_note_with_an_older_day_leaves_no_last_day(
 def test_a_note_with_no_older_day_changes_none(
     chilled: Pantry, line: str, notes: tuple[str, ...]
 ) -> None:
-    bare = tried(chilled, line)
-    same = bare.verdict, bare.best_by, bare.discard_after
     found = tried_each(chilled, line, notes)
-    changed = {
-        n for n, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
-    }
-    assert changed == set()
+    assert judged_otherwise(chilled, line, found) == set()
     assert quoted(found) == set()
 
 

@@ -8,7 +8,7 @@ import pytest
 
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
-from tests.services.batchwork.noting import quoted, tried, tried_each
+from tests.services.batchwork.noting import judged_otherwise, quoted, tried, tried_each
 
 GREEN_BEANS = "6 pint jars green beans, pressure canned, larder, minutes=20 psi=11 canner=dial"
 BARE_BEANS = "6 pint jars green beans, pressure canned, larder"
@@ -117,10 +117,6 @@ def test_another_process_and_another_recipe_are_doubted(chilled: Pantry, line: s
 
 @pytest.mark.parametrize("line", FINE)
 def test_what_was_cooked_on_its_way_is_well(chilled: Pantry, line: str) -> None:
-    bare = tried(chilled, line)
     found = tried_each(chilled, line, FINE[line])
     assert quoted(found) == set()
-    same = bare.verdict, bare.best_by, bare.discard_after
-    assert {
-        note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
-    } == set()
+    assert judged_otherwise(chilled, line, found) == set()

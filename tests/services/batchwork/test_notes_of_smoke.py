@@ -7,7 +7,7 @@ import pytest
 
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
-from tests.services.batchwork.noting import quoted, tried, tried_each
+from tests.services.batchwork.noting import judged_otherwise, quoted, tried, tried_each
 
 TROUT = "3 packs hot smoked trout, fridge"
 SALMON = "3 packs cold smoked salmon, fridge"
@@ -121,13 +121,9 @@ def test_what_was_not_salted_or_not_heated_is_never_sound(chilled: Pantry, line:
 
 @pytest.mark.parametrize("line", FINE)
 def test_what_was_salted_and_heated_is_well(chilled: Pantry, line: str) -> None:
-    bare = tried(chilled, line)
     found = tried_each(chilled, line, FINE[line])
     assert quoted(found) == set()
-    same = bare.verdict, bare.best_by, bare.discard_after
-    assert {
-        note for note, one in found.items() if (one.verdict, one.best_by, one.discard_after) != same
-    } == set()
+    assert judged_otherwise(chilled, line, found) == set()
 
 
 def test_salt_that_the_record_has_and_the_note_denies_is_asked_about(chilled: Pantry) -> None:

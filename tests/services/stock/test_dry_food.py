@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from pantry_tui.core.model import Container
 from pantry_tui.core.words import Climate
 from pantry_tui.services.batchwork.putup import put_up, read
 from pantry_tui.services.batchwork.repack import repack
@@ -34,9 +35,13 @@ def opened(p: Pantry, line: str) -> str:
     return code
 
 
-def climate(p: Pantry, code: str) -> Climate:
+def container(p: Pantry, code: str) -> Container:
     batch = next(one for one in p.stock.batches.values() if one.code == code)
-    return p.stock.places[p.containers_of(batch)[0].place].climate
+    return p.containers_of(batch)[0]
+
+
+def climate(p: Pantry, code: str) -> Climate:
+    return p.stock.places[container(p, code).place].climate
 
 
 @pytest.mark.parametrize("line", _DRY)
@@ -45,8 +50,7 @@ def test_dry_food_and_spirits_are_opened_where_they_stand_and_stay_usable(
 ) -> None:
     code = opened(larder, line)
     assert climate(larder, code) is Climate.PANTRY
-    batch = next(one for one in larder.stock.batches.values() if one.code == code)
-    found = larder.judge(larder.containers_of(batch)[0])
+    found = larder.judge(container(larder, code))
     assert found.usable
     assert found.discard_after is None
 
@@ -60,8 +64,7 @@ def test_what_is_sold_as_a_powder_is_opened_where_it_stands_and_ends_with_its_mo
     """Food storage data of 2018: milk powder three months open in a pantry, soup mix a year."""
     code = opened(larder, line)
     assert climate(larder, code) is Climate.PANTRY
-    batch = next(one for one in larder.stock.batches.values() if one.code == code)
-    found = larder.judge(larder.containers_of(batch)[0])
+    found = larder.judge(container(larder, code))
     assert found.usable
     assert found.discard_after is not None
 
@@ -81,8 +84,7 @@ def test_what_is_wet_in_its_pack_or_may_be_goes_into_the_cold(larder: Pantry, li
 def test_a_household_packs_dry_food_into_any_vessel(larder: Pantry, bought: str, into: str) -> None:
     code = put_up(larder, read(larder, f"{bought}, bought in, larder")).code
     again = repack(larder, code, f"{into}, larder").code
-    batch = next(one for one in larder.stock.batches.values() if one.code == again)
-    found = larder.judge(larder.containers_of(batch)[0])
+    found = larder.judge(container(larder, again))
     assert (found.usable, found.discard_after) == (True, None)
 
 
