@@ -56,8 +56,8 @@ def act_by(row: DueRow) -> date | None:
     dates = sorted(one for one in (row.best_by, row.discard_after) if one is not None)
     if not dates or row.verdict in UNFIT:
         return row.discard_after
-    past_best = len(dates) == 2 and row.verdict is Verdict.PAST_BEST
-    return dates[1] if past_best and (row.days_left or 0) >= 0 else dates[0]
+    later = len(dates) == 2 and row.best_over and (row.days_left or 0) >= 0
+    return dates[1] if later else dates[0]
 
 
 def ends(row: DueRow) -> bool:

@@ -17,6 +17,7 @@ from pantry_tui.app.lines import PartKey
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.roles import STYLE
 from pantry_tui.app.rowtext import (
+    act_by,
     due_cells,
     due_columns,
     food_and_method,
@@ -30,6 +31,7 @@ from pantry_tui.app.screens.batch import BatchScreen
 from pantry_tui.app.whereabouts import Whereabouts, leave, left_at, state_file
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.output.door import until as on_paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, places, view
 from pantry_tui.services.stock.lines import PARTS, lines, parts
@@ -171,6 +173,20 @@ async def test_a_bird_that_was_frozen_long_and_is_thawed_says_until_when_it_is_e
             line = table(pilot).current
             assert line is not None
             assert line.cells[-1][1] == STYLE[Verdict.EAT_SOON]
+
+
+def test_what_ends_in_days_past_its_best_is_eaten_by_its_last_day(
+    larder: Pantry,
+) -> None:
+    """What was at its best in May and thawed today is eaten by the day after tomorrow."""
+    places.add(larder, "chest", "freezer")
+    line = "1 pack ground beef, frozen, chest, 1 jan 2025, amount=1 lb"
+    act.thaw(larder, putup.put_up(larder, putup.read(larder, line)).code)
+    (thawed,) = view.due(larder)
+    assert thawed.discard_after is not None
+    assert (thawed.verdict, act_by(thawed)) == (Verdict.EAT_SOON, thawed.discard_after)
+    assert until(thawed).startswith("eat by ")
+    assert on_paper(thawed).startswith("eat by ")
 
 
 def test_what_has_no_last_day_ahead_is_past_best_and_no_more() -> None:

@@ -222,58 +222,43 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     reading, batch, state, place, _, descent = _judged(p, reading, at)
     code, id_ = p.next_code(), f"b{p.next_id()}"
     with p.together():
-        _book(p, reading, batch, state, place, descent, code, id_, at)
+        p.book(
+            said.PutUp(
+                id_,
+                code,
+                tuple(f"{id_}.{n}" for n in range(1, reading.count + 1)),
+                batch.food,
+                batch.method,
+                place.id,
+                state,
+                batch.made,
+                batch.size,
+                booked_amount(reading),
+                batch.process,
+                batch.note,
+                batch.printed,
+                doubt=batch.doubt,
+                possible=batch.possible,
+                parts=descent.payload(p, at),
+                carried=descent.carried,
+            ),
+            **when(at),
+        )
         if reading.opened is not None:
             open_since(p, code, reading.opened)
-    names = tuple(f"{code}/{n}" for n in range(1, reading.count + 1))
-    booked_as = p.stock.batches[id_]
-    judged = p.judge(p.containers_of(booked_as)[0])
-    reading = replace(reading, made=booked_as.made)  # what goes on keeps the day it was first made
-    answer = _answer(p, code, names, booked_as, judged, reading, descent)
-    return replace(
-        answer,
-        cautions=(
-            *answer.cautions,
-            *opened(p, descent),
-            *_with_neighbours(p, booked_as, place),
-        ),
-        made_from=took(p, descent),
-    )
+    return _told_of(p, p.stock.batches[id_], reading, place, descent)
 
 
-def _book(
-    p: Pantry,
-    reading: PutUpReading,
-    batch: Batch,
-    state: State,
-    place: Place,
-    descent: Descent,
-    code: str,
-    id_: str,
-    at: At | None,
-) -> None:
-    p.book(
-        said.PutUp(
-            id_,
-            code,
-            tuple(f"{id_}.{n}" for n in range(1, reading.count + 1)),
-            batch.food,
-            batch.method,
-            place.id,
-            state,
-            batch.made,
-            batch.size,
-            booked_amount(reading),
-            batch.process,
-            batch.note,
-            batch.printed,
-            doubt=batch.doubt,
-            possible=batch.possible,
-            parts=descent.payload(p, at),
-            carried=descent.carried,
-        ),
-        **when(at),
-    )
+def _told_of(
+    p: Pantry, batch: Batch, reading: PutUpReading, place: Place, descent: Descent
+) -> PutUp:
+    """What is said of a batch that was booked just now."""
+    names = tuple(f"{batch.code}/{n}" for n in range(1, reading.count + 1))
+    judged = p.judge(p.containers_of(batch)[0])
+    reading = replace(reading, made=batch.made)  # what goes on keeps the day it was first made
+    answer = _answer(p, batch.code, names, batch, judged, reading, descent)
+    cautions = *answer.cautions, *opened(p, descent), *_with_neighbours(p, batch, place)
+    return replace(answer, cautions=cautions, made_from=took(p, descent))
 
 
 def _with_neighbours(p: Pantry, batch: Batch, place: Place) -> tuple[str, ...]:

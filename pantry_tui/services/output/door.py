@@ -131,7 +131,7 @@ def until(row: DueRow) -> str:
     if row.hurried:
         return TOO_WARM
     best, last = row.good_until, row.discard_after
-    if last is not None and (best is None or last <= best or row.verdict is Verdict.PAST_BEST):
+    if last is not None and (best is None or last <= best or row.best_over):
         return f"eat by {dates.say(last)}"
     if best is not None and row.verdict is not Verdict.UNKNOWN:
         return f"best by {dates.say(best)}"

@@ -44,6 +44,7 @@ def _due(row: DueRow) -> dict[str, Any]:
     """As `plain`, for a row of which there may be thousands. Its days are those that a person may
     read: none beside what is not eaten whatever its figures name."""
     said = row._asdict()
+    del said["best_over"]
     said["discard_after"], said["discard_after_why"] = row.last_day, row.why_no_last_day
     if row.must_go or row.in_doubt:
         said["best_by"] = None

@@ -295,6 +295,7 @@ def _row(p: Pantry, line: table.Line, verdict: int, step: int) -> DueRow:
         vessel=vessel_word(line.size),
         hurried=bool(line.hurried) and word not in UNFIT,
         loose=loose,
+        best_over=best_by is not None and best_by < p.today,
     )
 
 

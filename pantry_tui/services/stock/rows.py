@@ -47,6 +47,7 @@ class DueRow(NamedTuple):
     vessel: str = ""  # "jars", "crates", "" where nobody said
     hurried: bool = False  # it stands too warm, and its two hours run
     loose: bool = False  # never opened: a part of it must be named when it is taken
+    best_over: bool = False  # its best-by day is over
 
     @property
     def held(self) -> str:
