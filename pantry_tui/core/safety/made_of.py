@@ -51,6 +51,14 @@ _KINDS = {
 }  # fmt: skip
 
 
+#: No figure is published for what works with such food in it.
+IN_A_FERMENT = "no figure is published for what works with meat, fish, egg or cooked food in it."
+FERMENTS = frozenset({Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE})
+_ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG})
+_SEASONS = frozenset({Method.SALTED, Method.DRIED, Method.FREEZE_DRIED})
+_COOKED = frozenset({Method.MEAL, Method.PRESSURE, Method.HOT_SMOKED, Method.COLD_SMOKED})
+
+
 class Used(NamedTuple):
     """A food of which some went in, and how that was kept."""
 
@@ -87,6 +95,16 @@ def of_part(sentence: str, used: Used) -> str:
 def made_with(used: Used, why: str = _UNTESTED) -> str:
     """That it is in there, and what stands against that."""
     return f"{_made(used)}: {why}"
+
+
+def in_a_ferment(method: Method, food: FoodFacts, used: Used) -> bool:
+    """Whether animal or cooked food went into crops that work, as no published ferment has it; what
+    is salted, dried or a sauce seasons one (kimchi)."""
+    if method not in FERMENTS or food.group in _ANIMAL or used.method in _SEASONS:
+        return False
+    cooked = used.method in _COOKED or used.food.group is Group.MEAL
+    raw = used.food.group in _ANIMAL and "sauce" not in used.food.name
+    return cooked or raw
 
 
 def says_of_part(sentence: str) -> bool:

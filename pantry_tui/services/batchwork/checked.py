@@ -86,6 +86,8 @@ def _of_parts(
             yield made_of.of_part(against[0], used), True
         elif untested_with(method, food, used.food):
             yield made_of.made_with(used), True
+        elif made_of.in_a_ferment(method, food, used):
+            yield made_of.made_with(used, made_of.IN_A_FERMENT), False
         elif method not in LIDDED:
             told = (why for one in names for why in put_in(method, food, one))
             yield from ((made_of.made_with(used, why), False) for why in islice(told, 1))

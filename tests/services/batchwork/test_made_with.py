@@ -157,3 +157,22 @@ def test_its_own_correction_leaves_what_is_in_it(p: Pantry) -> None:
     assert {row.verdict for row in due(p) if row.code == made.code} <= {
         Verdict.UNKNOWN, Verdict.DISCARD, Verdict.DO_NOT_TASTE,
     }  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "part",
+    ["2 lb trout, hot smoked, fridge", "2 lb cod, frozen, chest", "1 lb cooked rice, fridge"],
+)
+def test_no_figure_is_published_for_a_ferment_with_animal_or_cooked_food_in_it(
+    p: Pantry, part: str
+) -> None:
+    made = out_of(p, "1 pint jar sauerkraut, lactic ferment, larder", part)
+    assert made.verdict is Verdict.UNKNOWN
+    assert "no figure is published for what works" in " ".join(against(p, made.code))
+
+
+@pytest.mark.parametrize(
+    "part", ["10 carrots, cellar-stored, vault", "1 bottle fish sauce, bought in, fridge"]
+)
+def test_what_belongs_into_a_ferment_is_no_doubt(p: Pantry, part: str) -> None:
+    assert not against(p, out_of(p, "1 quart jar kimchi, lactic ferment, larder", part).code)
