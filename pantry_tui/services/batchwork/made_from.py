@@ -107,6 +107,20 @@ def descent_of(p: Pantry, reading: PutUpReading, at: At | None = None) -> Descen
     return Descent(tuple(parts), True, made, worst(states), same[0], same=True)
 
 
+def as_it_was_kept(p: Pantry, reading: PutUpReading) -> PutUpReading:
+    """The same food out of canned jars into others, with no process told, is kept as it was before,
+    whatever way its name says: jam in another jar is no jam that was made anew."""
+    if reading.method not in LIDDED or not {key for key, _ in reading.process} <= PACKING:
+        return reading
+    named = (p.batch(normal_code(one.ref.partition("/")[0])) for one in reading.sources)
+    of = [batch for batch in named if batch is not None]
+    ways = {batch.method for batch in of}
+    same = all(batch.food == _food(p, reading) for batch in of)
+    if len(ways) != 1 or not same or not ways <= LIDDED:
+        return reading
+    return replace(reading, method=ways.pop())
+
+
 def used_of(p: Pantry, descent: Descent) -> tuple[Used, ...]:
     """What is put into it of other foods, for the checks of what is in it."""
     if descent.same:

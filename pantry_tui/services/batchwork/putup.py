@@ -26,6 +26,7 @@ from pantry_tui.services.batchwork.checked import checked
 from pantry_tui.services.batchwork.contents import booked_amount, size_of
 from pantry_tui.services.batchwork.made_from import (
     Descent,
+    as_it_was_kept,
     carry_on,
     descent_of,
     opened,
@@ -66,6 +67,7 @@ def _judged(
     if reading.problems:
         raise BadInput(reading.problems[0])
     assert reading.method is not None
+    reading = as_it_was_kept(p, reading)
     place = p.find_place(reading.place)
     food = _facts(p, reading)
     if low_acid_in_water(reading.method, food):

@@ -235,3 +235,16 @@ def test_what_is_put_up_open_ends_no_later_than_it_would_have_shut(
     if shut.discard_after is not None:
         assert begun.discard_after is not None
         assert begun.discard_after <= shut.discard_after
+
+
+def test_jam_in_another_jar_is_no_jam_that_was_made_anew(p: Pantry) -> None:
+    """It goes on as open, with the days that it has, whatever way its name says."""
+    line = "4 half-pint jars strawberry jam, boiling-water canned, larder, minutes=10, seal=tight"
+    code = up(p, line)
+    wait(p, 30)
+    act.open_(p, f"{code}/1")
+    (opened,) = (one for one in view.due(p) if one.code == code and one.state is State.OPEN)
+    wait(p, 40)
+    new = repack.repack(p, f"{code}/1", "1 4-oz jar strawberry jam, fridge").code
+    assert row(p, new).state is State.OPEN
+    assert row(p, new).best_by == opened.best_by
