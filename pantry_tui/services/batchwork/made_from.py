@@ -118,7 +118,7 @@ def as_it_was_kept(p: Pantry, reading: PutUpReading) -> PutUpReading:
     same = all(batch.food == _food(p, reading) for batch in of)
     if len(ways) != 1 or not same or not ways <= LIDDED:
         return reading
-    return replace(reading, method=ways.pop())
+    return replace(reading, method=of[0].method)
 
 
 def used_of(p: Pantry, descent: Descent) -> tuple[Used, ...]:

@@ -61,13 +61,13 @@ def _judged(
 ) -> tuple[PutUpReading, Batch, State, Place, Judgement, Descent]:
     """The batch as it would stand, and what it takes of others, with the reading of that moment.
     Raises BadInput for open problems, Refused for danger."""
+    reading = as_it_was_kept(p, reading)
     if reading.unread:
         words = ", ".join(repr(word[:40]) for word in reading.unread[:5])
         raise BadInput(f"Not understood: {words}; leave it out, or write it as note=...")
     if reading.problems:
         raise BadInput(reading.problems[0])
     assert reading.method is not None
-    reading = as_it_was_kept(p, reading)
     place = p.find_place(reading.place)
     food = _facts(p, reading)
     if low_acid_in_water(reading.method, food):
