@@ -110,7 +110,8 @@ def descent_of(p: Pantry, reading: PutUpReading, at: At | None = None) -> Descen
 def as_it_was_kept(p: Pantry, reading: PutUpReading) -> PutUpReading:
     """The same food out of canned jars into others, with no process told, is kept as it was before,
     whatever way its name says: jam in another jar is no jam that was made anew."""
-    if reading.method not in LIDDED or not {key for key, _ in reading.process} <= PACKING:
+    processed = not {key for key, _ in reading.process} <= PACKING
+    if not reading.food or reading.method not in LIDDED or processed:
         return reading
     named = (p.batch(normal_code(one.ref.partition("/")[0])) for one in reading.sources)
     of = [batch for batch in named if batch is not None]
