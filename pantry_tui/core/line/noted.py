@@ -1,6 +1,6 @@
-"""The note of a put-up line: note="for Ann", which ends where its quote does, or note=for Ann, which
-takes all that stands behind it. A quote that nothing closes, and a day or a detail behind a comma of
-a note without quotes, could be either: that is asked about."""
+"""The note of a put-up line: note="for Ann", which ends where its quote does, or note=for Ann,
+which takes all that stands behind it. A quote that nothing closes, and a day or a detail behind a
+comma of a note without quotes, could be either: that is asked about."""
 
 from __future__ import annotations
 
