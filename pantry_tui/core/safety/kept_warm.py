@@ -14,8 +14,11 @@ from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety import note_cold as cold_words
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_clock import (
+    COLD_AFTER,
     cooled_slowly,
+    may_be_people,
     minutes_by_the_day,
+    on_show,
     stood_by_its_words,
 )
 from pantry_tui.core.safety.note_look import says
@@ -24,6 +27,10 @@ from pantry_tui.core.words import Method
 
 #: USDA FSIS, the two-hour rule: one hour above 90 F, as in a car that stands.
 WARM = "out of the cold, for over two hours in all as far as anybody knows"
+PERHAPS_WARM = (
+    "it may have been out of the cold for over two hours. If it was, it is discarded; if it was "
+    "not, put the note right so that it says so."
+)
 #: Minutes of what people call it.
 _SPELLS = (
     (
@@ -52,7 +59,8 @@ _THAWS_SINCE = (
     r"(?:last )?(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|yesterday|\d|the )"
 )
 _BEFORE_THE_COLD = (
-    r"\b(?:before|until|till) (?:(?:it|they|the|our|going|went|was|were|putting|put|got|getting|in|"
+    r"\b(?:before|until|till|then|and then) "
+    r"(?:(?:it|they|the|our|going|went|was|were|putting|put|got|getting|in|"
     r"into|to|them|a) )*(?:fridge|refrigerator|freezer|cold|chill(?:ed|ing)?|refrigerat\w*)\b"
 )
 #: Butter may stand out a day or two (USDA FSIS, from memory); the stricter of them.
@@ -90,8 +98,11 @@ def warm(
     if says(words.EXPIRED, clause) and perishes():
         yield "no figure begins with what was past its last day."
     # What went before the cold was out of it.
-    cold = re.search(words.COLD_PLACE, re.sub(_BEFORE_THE_COLD, " ", clause)) is not None
+    told = re.sub(rf"{_BEFORE_THE_COLD}|{COLD_AFTER}", " ", clause)
+    cold = re.search(words.COLD_PLACE, told) is not None
     again = says(words.REFROZEN, clause)
+    if method is Method.FROZEN or "freez" in clause:
+        again = again or says(words.FROZEN_BEFORE, clause)
     thawed = says(words.THAWED_WARM, clause) and not re.search(words.THAWED_SAFELY, clause)
     if again and not thawed and "fridge" not in clause and perishes():
         yield "only what thawed in the refrigerator is frozen again, and nobody says that it did."
@@ -106,13 +117,14 @@ def warm(
         return
     if re.search(_THAWS_SINCE, clause) and not re.search(words.WARM_PLACE, clause):
         return  # how old it is then: note_days.py
-    out = re.search(r"\bout of the (?:fridge|refrigerator|freezer|cold)\b", clause)
+    out = re.search(words.OUT_OF_THE_COLD, clause)
     if cold and not out and "not" not in clause.split():
         return
     left = bool(thawed) or says(words.LEFT_OUT, clause) is not None
     if not left and method is not Method.FRIDGE_PICKLE:
         left = minutes is not None and says(words.STOOD, clause) is not None
-    left = left or (minutes is not None and cooled_slowly(clause))
+    shown = minutes is not None and on_show(clause)
+    left = left or shown or (minutes is not None and cooled_slowly(clause))
     hot = warmest > HOT_F or re.search(words.HOT_PLACE, clause) is not None
     most = HOT_MIN if hot else WARM_MIN
     asked = re.match(words.ASKED, clause) is not None
@@ -128,6 +140,6 @@ def warm(
         return
     too_long = left and (minutes is None or minutes > most)
     if too_long and perishes():
-        yield f"{WARM}: discard."
+        yield PERHAPS_WARM if may_be_people(clause) else f"{WARM}: discard."
     elif too_long and method is Method.FRIDGE_PICKLE:
         yield "it was not heat processed, so it stays cold. What stood out has no figure."

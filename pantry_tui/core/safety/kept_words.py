@@ -89,9 +89,13 @@ _PLACE = (
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
     r"(?:door|front |back )?steps?|door ?mat|patio|terrace|deck|balcony|van|lorry|bus|train|lobby|"
     r"hall(?:way)?|(?:mail|letter|lunch) ?box|parcel|post|back ?pack|rucksack|hamper|tent|"
-    r"(?:shopping |school )bag|ambient)"
+    r"(?:shopping |school )bag|ambient|buffet)"
 )
 WARM_PLACE = rf"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |warm |hot )*{_PLACE})\b"
+OUT_OF_THE_COLD = (
+    r"(?<!ran )(?<!run )(?<!running )\bout of (?:the |our )?(?:fridge|refrigerator|freezer|cold)\b"
+    r"(?! (?:bags?|space|room|boxes|tubs|paper|tape|labels?|shelf|shelves))"
+)
 #: Left where it should not be, in words that need no time beside them.
 LEFT_OUT = (
     r"(?:^|\b(?:was|were|got|been|accidentally|it|them|jars?|box(?:es)?|bags?|packs?|pan|pot|tray|"
@@ -109,7 +113,7 @@ LEFT_OUT = (
     rf"{_PLACE}\b|"
     rf"\b(?:un ?refrigerated|un ?chilled|(?:{DENIED}|nobody) (?:\w+ )?(?:refrigerated|chilled|kept "
     r"cold|put in the fridge|in the fridge))\b|"
-    r"\bout of the (?:fridge|refrigerator|freezer|cold)\b|^at room temp\w*"
+    rf"{OUT_OF_THE_COLD}|^at room temp\w*"
 )
 #: The same where only a time says that it was too long.
 STOOD = (
@@ -169,8 +173,19 @@ _THAWED = r"(?:thawed|defrosted|had (?:half |partly )?(?:thawed|melted))"
 THAWED_WARM = rf"\b{_THAWED}\b.*(?:\b(?:over ?night|outside|out|all (?:day|night))\b|{WARM_PLACE})"
 THAWED_SAFELY = r"\b(?:cold water|microwave\w*)\b"
 REFROZEN = (
-    r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)|"
-    r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b"
+    r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)(?! as)|"
+    r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b|"
+    r"\b(?:second|third|2nd|3rd|another) (?:time|go|stint|spell|trip|round) (?:round )?"
+    r"(?:in|into|to|through|for) (?:the |our )?(?:deep )?freez\w*|"
+    r"\b(?:back|returned|went back|again) (?:in|into|to) (?:the |our )?(?:deep )?freezer\b"
+    r"(?! (?:at once|straight|within|after (?:1|2|\d+) (?:min\w*|hour)\b))|"
+    r"\b(?:froze|frozen) (?:for )?(?:the |a )?(?:second|third|2nd|3rd) time\b"
+)
+#: Of what is frozen now; what it is made with may have been.
+FROZEN_BEFORE = (
+    r"^(?:(?:it|they|all|this|had|has|have|was|were|been|once|already|sold|bought) )*"
+    r"(?:previously frozen|frozen (?:before|once before|once already)|"
+    r"thawed (?:once|before|once before|1 time)(?: (?:before|already))?)\b(?! (?:cooking|use|us))"
 )
 EXPIRED = (
     r"\b(?:past|after|beyond|over)(?: (?:its|the|their|his))? (?:use by|sell by|expir\w*|"

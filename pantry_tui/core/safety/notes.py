@@ -20,6 +20,7 @@ from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
 from pantry_tui.core.safety.note_before import which
 from pantry_tui.core.safety.note_foods import Named, another_food
+from pantry_tui.core.safety.note_hours import in_figures
 from pantry_tui.core.safety.note_labels import in_words
 from pantry_tui.core.safety.note_mixture import (
     another_form,
@@ -42,6 +43,8 @@ from pantry_tui.core.words import Acidity, Group, Method
 
 #: Whose notes are read: what is safe by its process, its acid or its salt.
 READ = LIDDED | IN_VINEGAR | SALTED
+#: What parts clauses; a point within "6 p.m." is none.
+_BETWEEN = r"[;!?\n]|,(?!\d)|(?<![\d\s][ap]\.m)(?<![\d\s][AP]\.M)\.(?!\d|[mM]\b)|\bbut\b"
 #: What a record with one detail more is doubted for, sentence by sentence.
 Doubted = Callable[[Mapping[str, str]], Sequence[str]]
 
@@ -100,7 +103,7 @@ def doubted_notes(
 def clauses(note: str) -> Iterator[tuple[str, str]]:
     """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
     letters with every number in figures."""
-    for typed in re.split(r"[;!?\n]|,(?!\d)|\.(?!\d)|\bbut\b", note):
+    for typed in re.split(_BETWEEN, note):
         clause = in_words(_plain(typed))
         if clause and not re.search(terms.EARLIER, clause):
             yield clean(" ".join(typed.split()))[:80], clause
@@ -135,6 +138,7 @@ def _plain(typed: str) -> str:
     """In small letters, every number in figures."""
     plain = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", typed.casefold().replace("’", "'"))
     plain = spelled_not(re.sub(r"(?<=\d),(?=\d{3}\b)", "", plain))
+    plain = in_figures(plain)
     plain = re.sub(r"\b(?:three|3) quarters? of an hour\b", "45 minutes", plain)
     plain = re.sub(r"\b(?:a )?quarter (?:of )?(?:an )?hour\b", "15 minutes", plain)
     plain = in_decimals(spelled_out(re.sub(terms.AS_PUBLISHED, " ", plain)))

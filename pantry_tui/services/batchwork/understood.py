@@ -37,11 +37,15 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
 
-def read(p: Pantry, line: str, details: Sequence[tuple[str, str]] = ()) -> PutUpReading:
-    """What a plain-English line says, and `details` of its process beside it; problems and unread
-    words are named, nothing is dropped."""
+def read(
+    p: Pantry, line: str, details: Sequence[tuple[str, str]] = (), *, note: str = ""
+) -> PutUpReading:
+    """What a plain-English line says, and `details` of its process and a `note` beside it; problems
+    and unread words are named, nothing is dropped."""
     rest, sources = take_sources(p, line)
-    reading, typed = read_line(rest, kitchen(p))
+    if note and not sources:
+        note, sources = take_sources(p, note)
+    reading, typed = read_line(rest, kitchen(p), note)
     reading = replace(reading, sources=sources, process=(*reading.process, *details))
     return _checked(p, reading, typed or reading.food)
 
@@ -54,7 +58,7 @@ def read_at(p: Pantry, line: str, place: str) -> PutUpReading:
 
 def line_at(p: Pantry, line: str, place: str) -> str:
     """The line with the place (an id) in front of it, unless it names one itself. In front, since a
-    note takes all that stands behind it."""
+    note without quotes takes all that stands behind it."""
     reading = read(p, line)
     named = reading.place or any(ask.about == "place" and ask.typed for ask in reading.asks)
     return line if named else f"{p.place_paths()[place].replace('›', ' ')}, {line}"
