@@ -60,6 +60,14 @@ _CHILLED = Place(
 )
 
 
+#: No process seals these: jam that was cooked before is no fresh one in the box of a freezer jam,
+#: nor are pickles that were ready in the jar of another pickle.
+_UNPROCESSED = {
+    Method.FREEZER_JAM: frozenset({Method.JAM}),
+    Method.FRIDGE_PICKLE: frozenset({Method.VINEGAR_PICKLE}),
+}
+
+
 def runs_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     """Whether no safety limit of a part ends with what was done to it: no published process begins
     with such food, or nobody knows that the process was one. Raw food that is frozen in time is
@@ -105,7 +113,7 @@ def as_it_was(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
 def goes_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     """Whether it is the same food, kept in the same way. What was thawed and is only frozen again
     goes on, too: refreezing gives none of its days back, whatever vessel it is in."""
-    if batch.method is of.method:
+    if batch.method is of.method or of.method in _UNPROCESSED.get(batch.method, ()):
         return True
     return batch.method is Method.FROZEN and batch.food == of.food and State.THAWED in begun
 
