@@ -11,7 +11,6 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.words import Verdict
 
-
 #: What makes of a jar that may only have been filled over one that was processed.
 RECORD_IT = "Record how it was processed; if it was not, it is for the refrigerator."
 

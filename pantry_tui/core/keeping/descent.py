@@ -29,7 +29,7 @@ from pantry_tui.core.keeping.thawing import parted
 from pantry_tui.core.keeping.weather import Fact, too_warm, weather
 from pantry_tui.core.model import EVER, Batch, Container, Cut, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
+from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State
 
 #: Taken out of a closed vessel of these, food goes on as it was: nothing got in that was not there.
 AS_IT_WAS = frozenset(
@@ -133,7 +133,9 @@ def carries_state(batch: Batch, part: Container) -> State:
 
 
 def _lets_in(batch: Batch, part: Container) -> bool:
-    return part.vessel is Vessel.CLOSED and batch.method not in AS_IT_WAS
+    # A cordial is no candied fruit: once it is open it is for the refrigerator.
+    wet = batch.method is Method.SUGAR and batch.food.group is Group.DRINK
+    return part.vessel is Vessel.CLOSED and (wet or batch.method not in AS_IT_WAS)
 
 
 def filled(of: Batch) -> str:
