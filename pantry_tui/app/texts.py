@@ -189,15 +189,17 @@ def _bar(part: float, most: float) -> str:
     return f"{bar(part / most if most else 0, LOSS_BAR, '#'):<{LOSS_BAR}}"
 
 
-def sign_text(said: SignAnswer) -> str:
-    """What a sign means, what to do and where it must go."""
+def sign_text(said: SignAnswer, shown_by: Sequence[str]) -> str:
+    """What a sign on those containers means, what to do and where it must go."""
     parts = (
         ("What to do", said.do),
         ("How to throw it away", said.disposal),
         ("Why", said.reasons),
         ("Source", said.sources),
     )
-    head = f"{said.code}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
+    codes = ", ".join(map(str, shown_by[1:]))
+    also = f" and on {codes}" if codes else ""
+    head = f"{said.code}{also}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
     body = [
         heading + "\n" + "\n".join(f"  {clean(line)}" for line in lines)
         for heading, lines in parts

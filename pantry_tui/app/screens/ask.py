@@ -51,6 +51,7 @@ class Choose(ModalScreen[str | None]):
     letters narrow nothing: a digit is meant, or an arrow key first. A `note` stands under the
     options. `same` gives other words for a word that is typed to narrow them, `texts` the words of
     an option where they are more than its own; the one that `stays` is left where nothing fits.
+    Of those that fit the ones of least `rank` stand first.
     """
 
     CSS_PATH = "ask.tcss"
@@ -68,12 +69,13 @@ class Choose(ModalScreen[str | None]):
         same: Callable[[str], Sequence[str]] = lambda word: (word,),
         texts: Mapping[str, str] | None = None,
         stays: str = "",
+        rank: Callable[[str], int] = lambda _option: 0,
     ) -> None:
         super().__init__()
         self._title, self._options, self._note = title, list(options), note
         self.number, self._most, self._counts, self._sure = 1, most, counts, sure
         self._shown, self._same, self._texts = list(options), same, texts or {}
-        self._found, self._digits, self._stays = "", "", stays
+        self._found, self._digits, self._stays, self._rank = "", "", stays, rank
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
@@ -127,6 +129,12 @@ class Choose(ModalScreen[str | None]):
         event.stop()
         self._show()
 
+    @property
+    def unfound(self) -> str:
+        """The letters that were typed, where no option has them."""
+        fits = any(self._fits(one, self._found) for one in self._options)
+        return "" if fits else self._found.strip()
+
     def _pick(self, at: int) -> None:
         if at < len(self._shown):
             self.dismiss(self._shown[at])
@@ -154,6 +162,7 @@ class Choose(ModalScreen[str | None]):
         self._shown = sorted(
             fitting,
             key=lambda one: (
+                self._rank(one) if self._found else 0,
                 not one.casefold().startswith(self._found),
                 not self._holds(one, self._found),
             ),
