@@ -9,10 +9,11 @@ from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Cut, Place
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate
-from pantry_tui.services.stock import outage
+from pantry_tui.services.stock import outage, put_right
 from pantry_tui.services.stock.came_later import came_later
 from pantry_tui.services.stock.cut_places import cold_within, outermost
 from pantry_tui.services.stock.cut_times import Stretch, read_stretch
@@ -31,8 +32,15 @@ class _Walk:
     """The answers so far. Every question may be left with Esc; then nothing is booked. Of several
     places at once only from when to when is asked: what else is known is so of one alone."""
 
-    def __init__(self, host: Host, cold: Sequence[Place], done: Callable[[], None]) -> None:
-        self.host, self.done = host, done
+    def __init__(
+        self,
+        host: Host,
+        cold: Sequence[Place],
+        done: Callable[[], None],
+        instead_of: Sequence[str] = (),
+    ) -> None:
+        """`instead_of`: the ids of what was booked of it before, where that is put right."""
+        self.host, self.done, self.instead_of = host, done, instead_of
         self.cold, self.place = cold, cold[0]
         self.off: Stretch = outage.lasting(host.pantry, 0)  # from when, None: nobody knows; to when
         self.ajar = False
@@ -115,6 +123,9 @@ class _Walk:
         )
 
     def _show(self) -> None:
+        if self.instead_of:
+            self._put_right()
+            return
         p, cut, goes = self.host.pantry, self.cut, False
         parts: list[str] = []
         for place, rows in outage.judge_each(p, self.cold, cut):
@@ -136,6 +147,30 @@ class _Walk:
                 )
             )
             self.done()
+
+    def _put_right(self) -> None:
+        """In place of what was booked; what that changes is said then."""
+        self.host.attempt(lambda: put_right.power_cuts(self.host.pantry, self.instead_of, self.cut))
+        self.done()
+
+
+def walk_again(host: Host, id_: str, done: Callable[[], None]) -> None:
+    """Ask all of a power cut anew, for its place, or for all that were booked with it."""
+    p = host.pantry
+    cuts = put_right.booked_with(p, put_right.now_standing(p, id_))
+    places = [p.ever[one.payload.place] for one in cuts if isinstance(one.payload, Outage)]
+    ids = [one.id for one in cuts]
+    if len(cuts) == 1:
+        _Walk(host, places, done, ids).start()
+        return
+    one, every = f"only {places[0].name}", f"all {len(ids)} that were booked with it"
+    number = {one: 1, every: len(ids)}
+
+    def meant(got: str | None) -> None:
+        if got is not None:
+            _Walk(host, places[: number[got]], done, ids[: number[got]]).start()
+
+    host.push_screen(Choose("The power cut of which place is put right?", (one, every)), meant)
 
 
 def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
