@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
@@ -13,6 +13,7 @@ from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Cut, Place
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock import outage, put_right
 from pantry_tui.services.stock.came_later import came_later
 from pantry_tui.services.stock.cut_places import cold_within, outermost
@@ -23,6 +24,7 @@ from pantry_tui.services.stock.readings import read_warmth
 LOAD = ("full", "half full or less", "I do not know")
 ICE = ("ice crystals are left", "all is thawed", "I do not know")
 HAPPENED = ("the power was off", "its door stood open or ajar")
+NONE: Mapping[str, Sequence[Place]] = {}
 BOOK, THROWN, NOTHING = (
     "book it", "book it, and what must be discarded as discarded", "book nothing"
 )  # fmt: skip
@@ -38,9 +40,12 @@ class _Walk:
         cold: Sequence[Place],
         done: Callable[[], None],
         instead_of: Sequence[str] = (),
+        others: Mapping[str, Sequence[Place]] = NONE,
     ) -> None:
-        """`instead_of`: the ids of what was booked of it before, where that is put right."""
+        """`instead_of`: the ids of what was booked of it before, where that is put right.
+        `others`: places that may have been off with it, by what they are asked as."""
         self.host, self.done, self.instead_of = host, done, instead_of
+        self.others = others
         self.cold, self.place = cold, cold[0]
         self.off: Stretch = outage.lasting(host.pantry, 0)  # from when, None: nobody knows; to when
         self.ajar = False
@@ -63,6 +68,15 @@ class _Walk:
 
     def _happened(self, got: str) -> None:
         self.ajar = got == HAPPENED[1]
+        if self.ajar or not self.others:
+            self._ask_hours()
+            return
+        alone = f"only {self.place.name}"
+        title = "Where else was it off? One circuit, or all of the house?"
+        self.choose(title, [alone, *self.others], self._where, sure=True)
+
+    def _where(self, got: str) -> None:
+        self.cold = self.others.get(got, self.cold)
         self._ask_hours()
 
     def _ask_hours(self) -> None:
@@ -180,7 +194,7 @@ def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
     p = host.pantry
     here = p.find_place(place)
     if here.climate.is_cold:
-        _Walk(host, [here], done).start()
+        _Walk(host, [here], done, others=_off_with(p, here)).start()
         return
     paths = p.place_paths()
     cold = sorted(
@@ -191,13 +205,28 @@ def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
             f"{here.name} is neither refrigerator nor freezer, and no place is.", refused=True
         )
         return
-    within, all_here = inside(p, here.id), cold_within(p, here)
+    within = inside(p, here.id)
     cold.sort(key=lambda one: one.id not in within)
-    ways = {paths[one.id]: [one] for one in cold}
-    if len(everywhere := outermost(p)) > max(1, len(all_here)):
-        ways = {f"all {len(everywhere)}, everywhere": everywhere, **ways}
-    if len(all_here) > 1:
-        ways = {f"all {len(all_here)} in {here.name}": all_here, **ways}
+    each: dict[str, Sequence[Place]] = {paths[one.id]: [one] for one in cold}
+    ways = {**_together(p, here), **each}
     title = f"{here.name} needs no cold. Where was the power off, or a door ajar?"
     question = Choose(title, list(ways))
     host.push_screen(question, lambda got: _Walk(host, ways[got], done).start() if got else None)
+
+
+def _off_with(p: Pantry, cold: Place) -> Mapping[str, Sequence[Place]]:
+    """What may have been off with a cold place: all of the cold in the room around it, or in the
+    house."""
+    return _together(p, p.places.get(cold.parent or ""))
+
+
+def _together(p: Pantry, room: Place | None) -> Mapping[str, Sequence[Place]]:
+    """All of the cold in a room, and all there is, where that is more than one, or than the room
+    has."""
+    everywhere, all_here = outermost(p), cold_within(p, room) if room else []
+    ways: dict[str, Sequence[Place]] = {}
+    if room is not None and len(all_here) > 1:
+        ways[f"all {len(all_here)} in {room.name}"] = all_here
+    if len(everywhere) > max(1, len(all_here)):
+        ways[f"all {len(everywhere)}, everywhere"] = everywhere
+    return ways
