@@ -26,6 +26,7 @@ from pantry_tui.services.batchwork.contents import beyond_any, size_of, with_con
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
+from pantry_tui.services.batchwork.out_of import or_out_of_one, read_part, take_part
 from pantry_tui.services.batchwork.prepared import (
     contradicted,
     named_way,
@@ -41,9 +42,12 @@ def read(p: Pantry, line: str, details: Sequence[tuple[str, str]] = ()) -> PutUp
     """What a plain-English line says, and `details` of its process beside it; problems and unread
     words are named, nothing is dropped."""
     rest, sources = take_sources(p, line)
+    if not sources and (part := take_part(p, line)) is not None:
+        reading = read_part(p, part, read)
+        return replace(reading, process=(*reading.process, *details))
     reading, typed = read_line(rest, kitchen(p))
     reading = replace(reading, sources=sources, process=(*reading.process, *details))
-    return _checked(p, reading, typed or reading.food)
+    return or_out_of_one(p, _checked(p, reading, typed or reading.food))
 
 
 def read_at(p: Pantry, line: str, place: str) -> PutUpReading:
