@@ -21,6 +21,7 @@ from pantry_tui.app.format import clip
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.widgets.inunits import in_units, in_words
 from pantry_tui.app.widgets.keyline import NO_BREAK
+from pantry_tui.app.widgets.typing import Typing
 from pantry_tui.core.text import clean
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Done
@@ -111,7 +112,7 @@ class Choose(ModalScreen[str | None]):
     def on_key(self, event: Key) -> None:
         """A digit chooses or counts, letters narrow the options, Backspace shows all."""
         typed = event.character or ""
-        if event.key == "backspace":
+        if event.key in ("backspace", "ctrl+u"):
             self._found = self._digits = ""
         elif not typed.isprintable() or not typed or (typed == " " and not self._found):
             return
@@ -245,7 +246,7 @@ class TypeLine(ModalScreen[str | None]):
 
     def make_input(self) -> Input:
         """What the line is typed into."""
-        return Input(self._value, placeholder=in_units(self, self._example))
+        return Typing(self._value, placeholder=in_units(self, self._example))
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
         typed = event.value.strip()
@@ -296,7 +297,7 @@ class FileLine(TypeLine):
         self._endings = endings
 
     def make_input(self) -> Input:
-        return Input(placeholder=self._example, suggester=Offers(self._offered))
+        return Typing(placeholder=self._example, suggester=Offers(self._offered))
 
     def _offered(self, typed: str) -> str:
         return rest_of(typed, self._endings) if typed else ""

@@ -84,7 +84,7 @@ def read_part(p: Pantry, part: Part, read: Read) -> PutUpReading:
     except BadInput as error:
         return PutUpReading(problems=(error.message,), asks=(Ask("code", part.code),))
     line = part.rest
-    if not line or not read(p, line).food:
+    if p.facts(read(p, line).food) is None:
         vessel = singular((batch.size.split() or ["box"])[-1])
         line = ", ".join(filter(None, (f"{part.vessels or f'1 {vessel}'} {batch.food.name}", line)))
     reading = read_as(p, batch, line, read)
