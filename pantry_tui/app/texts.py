@@ -256,7 +256,7 @@ def reading_text(
         f"method         {reading.method.value if reading.method else 'not said'}",
         f"how many       {so_many(reading)}",
         f"place          {clip(reading.place, 200) or 'not said'}",
-        f"made           {day(reading.made) if reading.made else 'unknown'}",
+        f"made           {_made_on(reading)}",
     ]
     lines += [f"opened         {day(reading.opened)}"] if reading.opened else []
     lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
@@ -276,6 +276,14 @@ def reading_text(
     lines += [f"not possible:  {clean(refusal)}"] if refusal else []
     lines += ["", *(clip(one, 200) for one in was)] if was else []
     return "\n".join(lines)
+
+
+def _made_on(reading: PutUpReading) -> str:
+    """The day; of a month or a year that was said, that it is the first of it."""
+    if reading.made is None:
+        return "unknown"
+    first = f" (the first day of {reading.made_in}: which day is not said)"
+    return f"{day(reading.made)}{first if reading.made_in else ''}"
 
 
 def said_of(made: PutUp) -> str:

@@ -12,11 +12,9 @@ from textual.content import Content
 from textual.events import Key
 from textual.geometry import Size
 from textual.screen import ModalScreen
-from textual.suggester import Suggester
 from textual.widgets import Input, OptionList, Static
 from textual.widgets.option_list import Option
 
-from pantry_tui.app.filenames import rest_of
 from pantry_tui.app.format import clip
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.widgets.inunits import in_units, in_words
@@ -114,6 +112,8 @@ class Choose(ModalScreen[str | None]):
         typed = event.character or ""
         if event.key in ("backspace", "ctrl+u"):
             self._found = self._digits = ""
+        elif typed == "?":
+            self._help()
         elif not typed.isprintable() or not typed or (typed == " " and not self._found):
             return
         elif self._most > 1 and typed in "+-*":
@@ -129,6 +129,20 @@ class Choose(ModalScreen[str | None]):
             self._found += typed.casefold()  # also what nothing fits: then nothing is taken
         event.stop()
         self._show()
+
+    def _help(self) -> None:
+        """The keys of the question, each in a sentence."""
+        find = len(self._options) > FEW and not self._sure
+        ways = {
+            "Digits take one: it stands in front of each of the first ten.": not self._counts,
+            "Up and Down go to one, Enter takes it.": True,
+            "Letters narrow the list to what has them; Backspace or Ctrl+U shows all.": find,
+            "Digits say how many.": self._counts,
+            "+ and - say more or fewer, * all of them.": self._most > 1,
+            "Esc leaves, and nothing is done.": True,
+        }
+        lines = ["Keys of this question", *(way for way, is_so in ways.items() if is_so)]
+        cast("Host", self.app).show_page("\n\n".join(lines))
 
     @property
     def unfound(self) -> str:
@@ -271,42 +285,6 @@ class TypeLine(ModalScreen[str | None]):
         wrong.display = True
         if len(said) > WHY:
             cast("Host", self.app).show_page(said)
-
-
-class Offers(Suggester):
-    """What Tab would add, in grey behind the cursor."""
-
-    def __init__(self, offered: Callable[[str], str]) -> None:
-        super().__init__(use_cache=False, case_sensitive=True)
-        self._offered = offered
-
-    async def get_suggestion(self, value: str) -> str | None:
-        return value + offer if (offer := self._offered(value)) else None
-
-
-class FileLine(TypeLine):
-    """A file, by its path: Tab adds what lies there, among files with one of the endings."""
-
-    BINDINGS = [Binding("tab", "take", "take what is offered")]
-    how = f"[b]Tab[/b] completes   {LINE_KEYS}"
-
-    def __init__(
-        self, title: str, example: str, endings: Sequence[str], *, accept: Callable[[str], object]
-    ) -> None:
-        super().__init__(title, example, accept=accept)
-        self._endings = endings
-
-    def make_input(self) -> Input:
-        return Typing(placeholder=self._example, suggester=Offers(self._offered))
-
-    def _offered(self, typed: str) -> str:
-        return rest_of(typed, self._endings) if typed else ""
-
-    def action_take(self) -> None:
-        """What is offered, at the end of the line."""
-        line = self.query_one(Input)
-        line.value += rest_of(line.value, self._endings)
-        line.cursor_position = len(line.value)
 
 
 def ask_line(

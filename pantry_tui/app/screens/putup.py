@@ -16,7 +16,8 @@ from textual.widgets.input import Selection
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import hang
-from pantry_tui.app.screens.ask import Offers, TypeLine
+from pantry_tui.app.screens.ask import TypeLine
+from pantry_tui.app.screens.fileline import Offers
 from pantry_tui.app.screens.recalls import Recalls, ask_place
 from pantry_tui.app.texts import booked_text, reading_text, said_of
 from pantry_tui.app.widgets.keyline import KeyLine
