@@ -6,7 +6,7 @@ the stricter one.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 
 from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
 from pantry_tui.core.model import FoodFacts
@@ -23,7 +23,8 @@ from pantry_tui.core.safety.note_clock import (
 )
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_words import DEGREES
-from pantry_tui.core.words import Method
+from pantry_tui.core.text import begun
+from pantry_tui.core.words import COLD_F, Method
 
 #: USDA FSIS, the two-hour rule: one hour above 90 F, as in a car that stands.
 WARM = "out of the cold, for over two hours in all as far as anybody knows"
@@ -48,6 +49,15 @@ _SPELLS = (
     ),
     (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
 )
+_SINCE_WHEN = (
+    "book it with `reading` and since when, which says what to do. Until then it is not checked."
+)
+#: What a temperature in the record of these is the warmth of: the food where it stands, or in the
+#: pot where it is hotter than anybody keeps it.
+_STANDS = frozenset(
+    {Method.MEAL, Method.FRESH, Method.BOUGHT, Method.FRIDGE_PICKLE, Method.IN_OIL, Method.FROZEN}
+)
+_COOKED_F = 120.0
 EACH = {"m": 1, "h": 60, "d": 24 * 60, "w": 7 * 24 * 60}
 FOR = (
     r"(?<![\d.])(\d+(?:\.\d+)?)\s*(h|m|d|w)(?:(?:rs?|ours?|ins?|inutes?|ays?|eeks?)\b|\b)"
@@ -82,19 +92,31 @@ def degrees_of(clause: str) -> list[float]:
     return [one for each in told for one in all_fahrenheit(each)]
 
 
+def found_warm(
+    method: Method, record: Mapping[str, str], perishes: Callable[[], bool]
+) -> Iterator[str]:
+    """What a record says of how warm food stood that must be cold: of a hotter one it is how it was
+    cooked."""
+    typed = record.get("temperature", "")
+    if typed and method in _STANDS:
+        warmest = max(all_fahrenheit(typed), default=0.0)
+        if COLD_F < warmest < _COOKED_F and perishes():
+            yield (
+                f"Its record says temperature={typed}: not checked. {begun(_SINCE_WHEN)} If that "
+                "is no warmth of the food, record what is true."
+            )
+
+
 def warm(
     method: Method, food: FoodFacts, clause: str, perishes: Callable[[], bool]
 ) -> Iterator[str]:
     """What a clause says of time in the warm; `perishes`: whether it must go after two hours."""
     if cold_words.without_cold(clause) and (method is Method.FROZEN or perishes()):
         yield "book it with `outage`, which says what to do. Until then it is not checked."
-    elif cold_words.too_warm(clause, degrees_of(clause)) and (
+    elif cold_words.too_warm(clause, degrees_of(clause), frozen=method is Method.FROZEN) and (
         method is Method.FROZEN or perishes()
     ):
-        yield (
-            "book it with `reading` and since when, which says what to do. Until then it is not "
-            "checked."
-        )
+        yield _SINCE_WHEN
     if says(words.EXPIRED, clause) and perishes():
         yield "no figure begins with what was past its last day."
     # What went before the cold was out of it.

@@ -46,6 +46,10 @@ AS_PUBLISHED = (
     r"(?! (?:of|at|round|around|from))|\b(?:turn|switch|"
     r"shut)\w*(?: \w+){0,3} off(?: \w+)? (?:after the (?:full )?"
     r"time|when the timer|when (?:it was|they were|time was)|at the end)(?: \w+)*|"
+    # It rang, and what it rang after stands beside it.
+    r"(?<!never )(?<!not )\b(?:timer|alarm|buzzer|bell) (?:(?:just|then|had|has) )?"
+    r"(?:went|gone|goes|going|rang) off\b"
+    r"(?! (?:early|late|too|before|by|half|while|when|twice|for))|"
     # Pressure is let fall by itself, and how long it took to rise is no time of the process.
     r"\b(?:let|allowed) (?:the )?pressure (?:to )?(?:drop|fall|go down|come down|return)(?: to "
     r"(?:0|zero))?(?: all)? (?:by itself|on its own|of its own accord|naturally)\b|"
@@ -210,7 +214,7 @@ OTHER_TIME = any_of(
     r"roast\w*|bak\w*|boil(?:ed|s)?|pick\w*|prep\w*|peel\w*|drain\w*|driv\w*|walk\w*|took|takes|"
     r"heated|steril\w*|reheat\w*|serv\w*|wash\w*|chill\w*|freez\w*|marinat\w*|ago|later|until|"
     r"set|work|away|from|late|visit\w*|harvest\w*|shell\w*|chop\w*|per day|ferment\w*|warm\w*|"
-    r"wait\w*|dry|dried|drying|dehydrat\w*"
+    r"wait\w*|dry|dried|drying|dehydrat\w*|brin(?:ed?|ing)|salted|marinat\w*|out of the cold"
 )
 #: Time in the canner after its heat was off (NCHFP rests jars in it for ten minutes).
 RESTED = any_of(r"rest\w*|stood|stand\w*|sat|sit|cool\w*")
