@@ -19,6 +19,7 @@ from pantry_tui.core.safety.note_clock import (
     may_be_people,
     minutes_by_the_day,
     on_show,
+    open_ended,
     stood_by_its_words,
 )
 from pantry_tui.core.safety.note_look import says
@@ -47,6 +48,7 @@ _SPELLS = (
         r"\bsince (?:yesterday|breakfast|(?:this |the |last )*(?:morning|noon|lunch|night))\b",
         5 * 60,
     ),
+    (r"\b(?:most|much|half|part) of (?:the |a )?(?:day|morning|afternoon|evening|night)\b", 4 * 60),
     (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
 )
 _SINCE_WHEN = (
@@ -73,6 +75,8 @@ _BEFORE_THE_COLD = (
     r"(?:(?:it|they|the|our|going|went|was|were|putting|put|got|getting|in|"
     r"into|to|them|a) )*(?:fridge|refrigerator|freezer|cold|chill(?:ed|ing)?|refrigerat\w*)\b"
 )
+_AFTER_IT = r"\bafter (?:it was |they were |the )?(?:smok|cook|bak|roast|boil)\w*"
+_WASHED = r"\b(?:wash|rins|dipp?|scrubb?)\w*(?: \w+)? (?:in|with|under) cold (?:tap )?water\b"
 #: Butter may stand out a day or two (USDA FSIS, from memory); the stricter of them.
 _BUTTER_MIN = 24 * 60
 #: °F from which hot food is kept so (USDA FSIS).
@@ -120,7 +124,7 @@ def warm(
     if says(words.EXPIRED, clause) and perishes():
         yield "no figure begins with what was past its last day."
     # What went before the cold was out of it.
-    told = re.sub(rf"{_BEFORE_THE_COLD}|{COLD_AFTER}", " ", clause)
+    told = re.sub(rf"{_BEFORE_THE_COLD}|{COLD_AFTER}|{_WASHED}", " ", clause)
     cold = re.search(words.COLD_PLACE, told) is not None
     again = says(words.REFROZEN, clause)
     if method is Method.FROZEN or "freez" in clause:
@@ -142,6 +146,9 @@ def warm(
     out = re.search(words.OUT_OF_THE_COLD, clause)
     if cold and not out and "not" not in clause.split():
         return
+    stands = says(rf"{words.STOOD}|\bbeen out\b", clause) is not None
+    if minutes is None and stands and open_ended(clause) and perishes():
+        yield PERHAPS_WARM
     left = bool(thawed) or says(words.LEFT_OUT, clause) is not None
     if not left and method is not Method.FRIDGE_PICKLE:
         left = minutes is not None and says(words.STOOD, clause) is not None
@@ -150,7 +157,7 @@ def warm(
     hot = warmest > HOT_F or re.search(words.HOT_PLACE, clause) is not None
     most = HOT_MIN if hot else WARM_MIN
     asked = re.match(words.ASKED, clause) is not None
-    if not left and not asked and not re.search(words.COOKING, clause):
+    if not left and not asked and not re.search(words.COOKING, re.sub(_AFTER_IT, " ", clause)):
         placed = minutes is not None and re.search(rf"{words.WARM_PLACE}|{words.ROOM}", clause)
         left = bool(placed) or says(words.AT_ROOM, clause) is not None
     found_warm = says(words.FOUND_WARM, clause) and not re.search(words.WARM_SO_FAR, clause)

@@ -51,6 +51,8 @@ _RUSTY = (
     r"going|getting|got|went|looks?|now) )*rust(?:y|ed|ing)?(?: (?:in (?:places|spots)|spots?|"
     r"already|now|at the (?:rim|edge)s?|underneath|inside))?$"
 )
+#: Of which there may be one and a half.
+_UNIT = r"(?:hour|hr|day|week|month|minute|min|inche?)"
 #: A step that is said to have gone wrong, and not how.
 _NOT_RIGHT = (
     r"\b(?:head ?space|recipe|method|altitude|tim(?:e|ing)|steps?|procedure|jars?|batch|process\w*|"
@@ -154,7 +156,10 @@ def _plain(typed: str) -> str:
     plain = in_figures(plain)
     plain = re.sub(r"\b(?:three|3) quarters? of an hour\b", "45 minutes", plain)
     plain = re.sub(r"\b(?:a )?quarter (?:of )?(?:an )?hour\b", "15 minutes", plain)
-    plain = in_decimals(spelled_out(re.sub(terms.AS_PUBLISHED, " ", plain)))
+    plain = spelled_out(re.sub(terms.AS_PUBLISHED, " ", plain))
+    plain = re.sub(rf"\b(\d+) and (?:a )?(?:half|1/2) ({_UNIT}s?)\b", r"\1.5 \2", plain)
+    plain = re.sub(rf"\b(\d+) ({_UNIT}s?) and (?:a )?(?:half|1/2)\b", r"\1.5 \2", plain)
+    plain = in_decimals(plain)
     plain = re.sub(r"\b(\d+) thousand\b", r"\g<1>000", plain)
     return " ".join(plain.split())
 
@@ -220,7 +225,8 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         yield ""
     mixed = re.sub(terms.FAT_REMOVED, " ", re.sub(terms.PURPOSE, " ", clause))
     mixed = without_fewer(food, mixed)
-    if food.group is Group.MEAT or "stock" in food.classes:
+    meaty = food.group is Group.MEAL and "soup" in food.classes
+    if food.group is Group.MEAT or meaty or "stock" in food.classes:
         mixed = re.sub(terms.FAT_OF_ITS_OWN, " ", mixed)
     # Above pH 4.6 a process for acid food is none (USDA AIB 539); which kinds are, nobody can see.
     if food.acidity is not Acidity.LOW_ACID and affirmed(mixed, terms.LOW_ACID):

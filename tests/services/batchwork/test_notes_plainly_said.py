@@ -51,6 +51,58 @@ SAID = {
     STEW: ("strange taste", "looks not right", "smell not right", "off odour", "tastes sour"),
 }  # fmt: skip
 
+#: What other cooks wrote of other food: line -> what is judged or asked about, what is neither.
+KITCHENS = {
+    "2 tubs chicken curry, cooked meal, fridge": (
+        ("dished up at seven, remembered it at midnight", "left it to cool and fell asleep",
+         "we ate late, pot only went in the fridge when the film ended", "sat in there till 4",
+         "potluck from 5 till half past 8, brought the rest home", "been out since eleven",
+         "in a hot car from lunch to tea", "room temperature most of the afternoon",
+         "carved at one, fridge at six", "delivered at 7, boxed up at 10",
+         "fridge two and a half hours later", "cooled on the counter and went to bed"),
+        ("cooled in the sink with ice, in the fridge by 7", "left out an hour and a half",
+         "ate half at 6, rest fridged by 7:15", "only in the fridge when cool",
+         "carved at one, wrapped and chilled at two", "found a bay leaf", "sat down at 4 to eat it",
+         "left the recipe with Ann and went to bed", "cooked 7.30 pm, boxed 8.10 pm",
+         "stands since 3 in the fridge", "bubbling hot from the oven"),
+    ),
+    "1 pot lentil soup, cooked meal, fridge": (
+        ("has gone fizzy", "bubbling a bit at the edges", "bubbles"),
+        ("thick enough to stand a spoon in", "needs salt", "simmered till it bubbled"),
+    ),
+    "2 lb pork chops, fresh, fridge": (
+        ("grey-green at the edges", "greenish", "turned green"),
+        ("green peppercorns", "rainbow sheen", "in a green marinade"),
+    ),
+    "5 pint jars peaches, boiling-water canned, larder, minutes=25": (
+        ("used the small pot so water only came to the shoulders", "liquid gone from half the jars"),
+        ("a little foam on top of the syrup", "water came to the boil", "all pinged before bed"),
+    ),
+    "2 packs beef jerky, dried, larder, temperature=160F": (
+        ("bends like leather but sticky inside", "dried on the porch in the sun"),
+        ("cracks but does not snap", "marinated overnight in the fridge"),
+    ),
+    "3 packs hot smoked trout, fridge": (
+        ("hung on the porch overnight after smoking",),
+        ("hung to dry overnight before smoking", "alder chips"),
+    ),
+    "12 eggs, fresh, fridge": (
+        ("washed in cold water then left on the counter a week",), ("from Ida's hens",),
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("line", KITCHENS)
+def test_what_other_cooks_write_is_heard(chilled: Pantry, line: str) -> None:
+    said, quiet = KITCHENS[line]
+    assert quoted(tried_each(chilled, line, said)) == set(said)
+    assert quoted(tried_each(chilled, line, quiet)) == set()
+
+
+def test_a_brine_that_sank_is_named(chilled: Pantry) -> None:
+    crock = "1 crock sauerkraut 10 lb, lactic ferment, cellar, salt=2.25%"
+    assert quotes(tried(chilled, crock, "brine sank, top leaves dry"))
+
 
 @pytest.mark.parametrize("line", QUIET)
 def test_what_is_well_raises_nothing(chilled: Pantry, line: str) -> None:
