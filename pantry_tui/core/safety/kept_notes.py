@@ -25,6 +25,7 @@ from pantry_tui.core.safety.kept_warm import (
     PERHAPS_WARM,
     WARM,
     degrees_of,
+    found_warm,
     minutes_of,
     warm,
 )
@@ -103,10 +104,10 @@ def doubted_kept(
 
     `perishes`: whether it must go after two hours above 40 °F; `doubted` judges a whole record, as
     that of the batch was judged; `signs` are all that are known."""
+    found = list(found_warm(method, record, perishes))
     if not note.strip():
-        return []
+        return found
     every = tuple(clauses(note))
-    found: list[str] = []
     batch = Batch(
         "", "", food, method, None, size, process=tuple(record.items()), note=note.casefold()
     )

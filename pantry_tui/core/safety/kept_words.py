@@ -113,7 +113,7 @@ LEFT_OUT = (
     rf"{_PLACE}\b|"
     rf"\b(?:un ?refrigerated|un ?chilled|(?:{DENIED}|nobody) (?:\w+ )?(?:refrigerated|chilled|kept "
     r"cold|put in the fridge|in the fridge))\b|"
-    rf"{OUT_OF_THE_COLD}|^at room temp\w*"
+    rf"{OUT_OF_THE_COLD}|^(?:at )?room temp\w*"
 )
 #: The same where only a time says that it was too long.
 STOOD = (
@@ -149,13 +149,16 @@ ASKED = (
 )
 #: Cooking, which keeps it hot.
 COOKING = (
-    r"\b(?:cook\w*|brais\w*|boil\w*|stew(?:ed|ing)|bak\w*|roast\w*|smok\w*|hot|infus\w*|"
+    r"\b(?:cook\w*|brais\w*|boil\w*|stew(?:ed|ing)|bak\w*|roast\w*|smok\w*|"
+    r"hot(?! (?:car|boot|trunk|van|sun|days?|kitchen|shed|garage|tent|afternoon|weather|bus))|"
+    r"infus\w*|"
     r"reduc\w*|bubbl\w*|ris(?:e|en|ing)|brought|bring|render\w*)\b"
 )
 MADE_SO = (
     r"\b(?:set|cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|drain\w*|proo?v?(?:ed|ing)|"
     r"pellicle|before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
-    r"simmer\w*|slow cooker|oven|smoker|hung|rais(?:e|ed|ing)|dough|soak\w*|macerat\w*|"
+    r"simmer\w*|slow cooker|oven|smoker|hung(?!.*\bafter)|rais(?:e|ed|ing)|dough|soak\w*|"
+    r"macerat\w*|"
     r"in (?:the |its |their |a )?(?:sugar|salt|brine|cure|vinegar|spices|marinade))\b"
 )
 #: Where it is soon hotter than a room: a parked car, the sun.
@@ -175,6 +178,8 @@ THAWED_SAFELY = r"\b(?:cold water|microwave\w*)\b"
 REFROZEN = (
     r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)(?! as)|"
     r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b|"
+    r"\b(?:block|clump\w*|lump|slab|stuck|together)\b.*\b(?:(?:were|was|used to be|no longer|not) "
+    r"loose|loose before)\b|"
     r"\b(?:second|third|2nd|3rd|another) (?:time|go|stint|spell|trip|round) (?:round )?"
     r"(?:in|into|to|through|for) (?:the |our )?(?:deep )?freez\w*|"
     r"\b(?:back|returned|went back|again) (?:in|into|to) (?:the |our )?(?:deep )?freezer\b"
@@ -261,13 +266,15 @@ STICKY = (
 ABOVE_BRINE = (
     rf"\b(?:{DENIED}) (?:\w+ )?(?:cover|submerg|under)\w*|\b(?:above|out of|over) the brine\b|"
     r"\bbrine (?:is |was |ran |got |fell |went |has )?(?:too |all |nearly )?(?:low|below|short|"
-    r"gone|evaporat\w*)|"
+    r"gone|evaporat\w*|sank|sunk|dropped|dried)|"
     rf"\b(?:{DENIED}|too little) (?:enough )?brine\b|\bfloat\w* (?:on top|above|up)\b"
 )
 UNHEATED = (
     r"\b(?:un ?heated|(?:not|never|wasn't|isn't)(?: \w+)? (?:pre ?)?(?:heated|cooked)|"
     r"(?:no|without)(?: any)? (?:pre ?)?(?:heat\w*|cooking)|(?:skipp?ed|forgot|left out) (?:the )?"
-    r"(?:pre ?)?heat\w*|air dr\w+|sun dr\w+|dried in the sun)\b"
+    r"(?:pre ?)?heat\w*|air dr\w+|sun dr\w+|"
+    r"dried (?:\w+ ){0,4}(?:in the (?:sun|open|wind)|outdoors|outside|on (?:the|a) "
+    r"(?:porch|roof|line)))\b"
 )
 _WEATHER = (
     r" (?:weather|days?|weeks?|months?|year|season|spring|summer|autumn|fall|winter|harvest|july|"
@@ -296,7 +303,8 @@ STILL_MOIST = (
     r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
     r"really |properly |entirely )*dr(?:y|ied)"
     rf"(?! (?:out|in(?! (?:the |its |their )?{_WITHIN})|fruit))|under ?dried|"
-    r"(?:damp|moist|wet) (?:in the middle|inside|centres?|centers?|spots?)|"
+    r"(?:damp|moist|wet|sticky|tacky|juicy|gummy|raw) "
+    r"(?:in the middle|inside|centres?|centers?|spots?)|"
     r"(?:centres?|centers?|middles?|inside) (?:(?:is|are|was|were|still) )*"
     r"(?:damp|moist|wet|juicy)|not crisp any ?more|"
     r"still (?:\w+ )?(?:squidgy|squishy|squashy|mushy|limp)|"

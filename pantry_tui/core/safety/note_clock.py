@@ -36,6 +36,12 @@ _RANGE = (
 _UNTIL = (
     rf"\b(?:until|till|til) {_LED}({PART}|day)\b(?! to (?!get|be)\w+)(?! (?:use|meal|and night))"
 )
+#: Until, or since, an hour, and nobody says for how long that was.
+_OPEN_ENDED = (
+    r"\b(?:until|till|til|since|from) (?:about |after |nearly |gone )?"
+    rf"\d{{1,2}}(?::\d\d)?(?:[ap]m)?\b{UNIT}"
+    r"(?! (?:to|till|until|-))"
+)
 #: Somebody was up so late.
 _SAT_UP = r"\b(?:sat|stayed|was|were|been) (?:up|awake)\b|\b(?:keep|kept|saved?|for|chilled)\b"
 _NEXT = (
@@ -90,6 +96,13 @@ _ON_SHOW = (
 _SHOWN_FOR = r"\b(?:served|on (?:display|show|sale)|set out|laid out) (?:for|over) (?:\w+ )?\d"
 #: So many people, or from one hour to another.
 _SERVED_MANY = r"\bserved (?:about )?(\d{1,2}) (?:to|-) (\d{1,2})\b(?!:)(?! ?(?:[ap]m|o'clock))"
+#: Nobody was there to put it away.
+_FORGOTTEN = (
+    r"\b(?:left (?:it|them|this|out|standing|(?:the|a) (?:pot|pan|soup|stew|rice|dish|food|tray|"
+    r"leftovers|meat|chicken|box|bowl)\b)|cooling|cool|cooled|standing|stood|out|side|counter|"
+    r"stove|hob|table)\b.*\b(?:fell asleep|dozed off|forgot (?:all )?about (?:it|them|the \w+)|"
+    r"forgot (?:it|them)$|went to (?:bed|sleep|work))\b"
+)
 _STILL_WARM = (
     r"\b(?:still|found(?: it| them)?) (?:still )?(?:luke ?)?(?:warm|hot) (?:the |in the |this |at |"
     r"by |after |when (?:i|we) )*(?:next|following|morning|breakfast|noon|day|got up|woke|"
@@ -123,6 +136,11 @@ def minutes_by_the_day(clause: str) -> int | None:
     return _OVERNIGHT if end[1] in ("morning", "day", "dawn", "breakfast") else _SOME_HOURS
 
 
+def open_ended(clause: str) -> bool:
+    """("sat out till 4") Whether one end of a time is told, and the other is not."""
+    return re.search(_OPEN_ENDED, clause) is not None
+
+
 def cooled_slowly(clause: str) -> bool:
     """Whether a time in the clause is one of cooling."""
     return re.search(rf"{_COOLED}|{COLD_AFTER}", clause) is not None
@@ -148,6 +166,6 @@ def stood_by_its_words(clause: str) -> bool:
     if re.search(_WENT_IN_LATE, clause) and not re.search(_COLD_BEFORE, clause):
         return True
     cold = re.search(r"\b(?:ice|iced|cool ?(?:bag|box|er)|fridge|refrigerator)\b", clause)
-    return any(re.search(one, clause) for one in (_CARRIED, _NOT_KEPT_HOT, _STILL_WARM)) and not (
-        cold
-    )
+    return any(
+        re.search(one, clause) for one in (_CARRIED, _NOT_KEPT_HOT, _STILL_WARM, _FORGOTTEN)
+    ) and not (cold)

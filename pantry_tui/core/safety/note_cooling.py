@@ -35,12 +35,15 @@ _OUT = (
     r"(?:took|taken|came|come|got|set|put|laid|brought|left|moved)(?: (?:it|them|this|all))? out|"
     r"(?:out of|from) the (?:fridge|refrigerator|freezer|cold)|out|served|dished up|plated|"
     r"on the (?:table|buffet|counter|side|worktop)|(?:at|to) (?:the )?(?:party|picnic|buffet|"
-    r"market)|(?:came |got |arrived |back )?home|arrived|eaten|ate)"
+    r"market)|(?:came |got |arrived |back )?home|arrived|eaten|ate|carved|sliced up|unpacked)"
 )
 _IN = (
     rf"(?:{_TO} {_COLD}|fridged|refrigerated|chilled|{_COLD}|(?:went|going|got|was|were) "
     r"(?:it |them )?in|(?:put|cleared) (?:it |them |all )?(?:back|away|in)|"
-    r"(?:came |come |brought |got )?back(?: in)?|cold|on ice)"
+    r"(?:came |come |brought |got )?back(?: in)?|cold|on ice|"
+    r"(?:boxed|packed|wrapped|tubbed|portioned)(?: (?:it|them|up|all))*|"
+    r"(?:remembered|noticed|discovered|found|thought of)(?: (?:it|them|the \w+))?|woke(?: up)?|"
+    r"got up|came down)"
 )
 _FROZEN = rf"(?:{_TO} (?:the )?(?:deep )?freezer|frozen|freezer)"
 _CLOCK = (
@@ -83,7 +86,8 @@ _OF_COOKING = (
 )
 #: "Put in the fridge 5 hours after cooking", and "five hours later".
 _AFTER = (
-    rf"\b(?P<how>(?:\w+ )?){_TO} (?:{_COLD})(?: (?:only|about|over|nearly|some|around|just))* "
+    rf"\b(?P<how>(?:\w+ )?)(?:{_TO} )?(?:{_COLD})"
+    r"(?: (?:at|only|about|over|nearly|some|around|just|full|time|it|in|went|then|a))* "
     rf"{_SPAN} (?:after {_OF_COOKING}|later\b)"
 )
 _AFTER_SURE = (
@@ -95,6 +99,13 @@ _EITHER = rf"\b(?:chilled|refrigerated|cooled)(?: \w+)? {_SPAN} after {_OF_COOKI
 _BEFORE = (
     rf"{_SPAN} (?:or (?:so|more) )?(?:passed |went by |elapsed )?(?:before|until|till) "
     rf"(?:\w+ ){{0,4}}(?:{_COLD}|fridged|refrigerated|chilled)\b"
+)
+
+
+#: It waited for something that has no hour.
+_WAITED = (
+    rf"\bonly (?:\w+ ){{0,4}}{_TO} {_COLD} (?:when|after|once)\b"
+    r"(?! (?:\w+ ){0,3}(?:cool\w*|cold|steam\w*|\d))"
 )
 
 
@@ -112,7 +123,9 @@ def chilled_late(note: str) -> Late:
         found = re.search(each, note)
         if found and _long(found[1], found[2]) and not re.search(r"\bfor \d", note):
             return Late.PERHAPS if each == _EITHER else Late.SURELY
-    return _by_the_clock(note)
+    found_out = _by_the_clock(note)
+    waited = found_out is Late.NO and re.search(_WAITED, note) is not None
+    return Late.PERHAPS if waited else found_out
 
 
 def _long(many: str, unit: str) -> bool:

@@ -76,7 +76,7 @@ _SOFT_WELL = r"\b(?:when cooked|cooked|boiled|mashed|soil|sand|soften\w* (?:up )
 #: An hour of the day, and no number of jars.
 _CLOCK = r"\d{1,2}(?::[0-5]\d)?(?: ?(?:[ap]m|o'clock))?"
 _HOUR = (
-    rf"(?: from \S+| (?:from )?{_CLOCK})? (?:to|till|until|at) {_CLOCK}$|"
+    rf"(?: from \S+| (?:from )?{_CLOCK})? (?:to|till|until|at|since|by|before|after) {_CLOCK}$|"
     rf"\b(?:from|since|between) {_CLOCK} (?:to|till|until|and) {_CLOCK}\b"
     rf"(?! (?:{_VESSEL}|of (?:them|these|the))\b)|"
     r"\b\d{1,2}(?::[0-5]\d(?:[ap]m)?| ?(?:[ap]m|o'clock))\b"
