@@ -25,8 +25,11 @@ class Computer:
 
     def __init__(self, patch: pytest.MonkeyPatch) -> None:
         self.clock, self.ran = datetime(2026, 11, 25, 9, tzinfo=UTC), 5000
-        patch.setattr(clock, "real", lambda: self.clock.astimezone())
+        patch.setattr(clock, "real", self._now)
         patch.setattr(clock, "running_for", lambda: self.ran)
+
+    def _now(self) -> datetime:
+        return self.clock.astimezone()
 
     def wait(self, minutes: float, *, ahead: timedelta = timedelta()) -> None:
         self.clock += timedelta(minutes=minutes) + ahead
@@ -40,6 +43,7 @@ def computer(monkeypatch: pytest.MonkeyPatch) -> Computer:
 
 @pytest.fixture
 def p(tmp_path: Path, computer: Computer) -> Iterator[Pantry]:
+    assert computer.ran
     create(tmp_path / "store.db", altitude_ft=0)
     with open_pantry(tmp_path / "store.db", Clock()) as opened:
         places.add(opened, "larder", "pantry")
