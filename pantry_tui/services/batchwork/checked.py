@@ -47,7 +47,7 @@ def checked(
         return judged(said).problems
 
     found = judged(record)
-    if not (note or parts):
+    if not (note or parts or "temperature" in record):
         return found if found.problems else None
     from pantry_tui.core.safety.notes import doubted_notes  # few have one
 
@@ -63,7 +63,8 @@ def checked(
     )
     # What no process was part of is put right by none.
     possible = found.still_possible if processed else ""
-    told = _kept(p, method, food, size, record, note, doubted) if note else ()
+    spoken = note or "temperature" in record
+    told = _kept(p, method, food, size, record, note, doubted) if spoken else ()
     told = (*told, *_put_in(p, method, food, note))
     kept = (*told, *(one for one, of_process in with_parts if not of_process))
     problems = tuple(dict.fromkeys((*processed, *kept)))
@@ -145,7 +146,8 @@ def _kept(
     note: str,
     doubted: Callable[[Mapping[str, str]], Sequence[str]],
 ) -> list[str]:
-    """What the note says against food that no lid keeps; loaded where there is a note."""
+    """What the note says against food that no lid keeps, and how warm its record has it; loaded
+    where there is either."""
     from pantry_tui.core.safety.kept_notes import doubted_kept, needs_cold
     from pantry_tui.core.safety.outage import perishes
     from pantry_tui.reference.signs import load_signs

@@ -15,6 +15,7 @@ from pantry_tui.errors import Refused
 from pantry_tui.reference.tending import load_tending
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.output import labels, paper
+from pantry_tui.services.output.plain_words import plainly
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
@@ -143,7 +144,7 @@ def test_a_supper_that_needs_no_thawing_says_it(p: Pantry) -> None:
 
 def test_papers_say_it_and_labels_do_not(p: Pantry) -> None:
     code = up(p, VENISON + MADE.isoformat())
-    assert seals.FIRST in "\n".join(paper.sheet(p, "larder").notes)
+    assert plainly(seals.FIRST) in "\n".join(paper.sheet(p, "larder").notes)
     assert all(seals.FIRST not in one.caution for one in labels.labels(p, [code]))
 
 
