@@ -115,6 +115,8 @@ def goes_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     goes on, too: refreezing gives none of its days back, whatever vessel it is in."""
     if batch.method is of.method or of.method in _UNPROCESSED.get(batch.method, ()):
         return True
+    if batch.method is Method.BOUGHT:
+        return True  # out of another container it was not bought: nothing was done to it
     return batch.method is Method.FROZEN and batch.food == of.food and State.THAWED in begun
 
 

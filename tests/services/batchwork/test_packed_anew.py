@@ -271,3 +271,21 @@ def test_dried_meat_that_is_opened_has_the_days_of_jerky(p: Pantry) -> None:
     assert {one.discard_after for one in view.due(p) if one.code == code} == {last}
     assert row(p, repack.repack(p, f"{code}/1", "1 bag, cellar").code).discard_after == last
     assert row(p, repack.repack(p, f"{code}/2", "1 bag, cellar").code).discard_after == last
+
+
+@pytest.mark.parametrize("food", ["trout, hot smoked", "salmon, cold smoked, salt=3.6%"])
+def test_a_pack_without_air_that_comes_open_ends_no_later_than_it_would_have_shut(
+    p: Pantry, food: str
+) -> None:
+    shut = row(p, up(p, f"1 pack {food}, vacuum=yes, fridge"))
+    begun = row(p, up(p, f"1 pack {food}, vacuum=yes, state=open, fridge"))
+    assert begun.state is State.OPEN
+    assert begun.discard_after == shut.discard_after == p.today + timedelta(days=5)
+
+
+def test_what_is_cured_at_home_is_not_offered_ready_or_not_and_says_why(p: Pantry) -> None:
+    code = up(p, "2 lb bacon, salted, fridge")
+    wait(p, 20)
+    act.ready(p, code)
+    with pytest.raises(Refused, match="thickness and its recipe"):
+        act.use(p, code)

@@ -124,3 +124,20 @@ def test_what_is_made_of_raw_food_or_with_an_ingredient_stays_what_it_was(
     said = up(p, f"{line}, from {code}")
     assert said.verdict is Verdict.SOUND
     assert said.best_by is not None
+
+
+def test_what_is_called_bought_is_still_what_it_was_taken_out_of(p: Pantry) -> None:
+    code = up(p, "2 jars maple syrup, sugar preserve, fridge").code
+    act.open_(p, f"{code}/1")
+    said = up(p, f"1 jar mustard, bought in, larder, from {code}/1")
+    assert said.verdict is Verdict.UNKNOWN
+    jam = up(p, f"1 jar honey, bought in, larder, from {up(p, JAM).code}/1")
+    assert jam.verdict is Verdict.UNKNOWN
+
+
+def test_crops_that_go_from_the_refrigerator_to_the_cellar_are_crops_of_a_cellar(
+    p: Pantry,
+) -> None:
+    places.add(p, "vault", "cellar")
+    code = up(p, "9 lb apples, fresh, fridge").code
+    assert up(p, f"1 crate apples, cellar-stored, vault, from {code}").verdict is Verdict.SOUND
