@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date, timedelta
 
+from pantry_tui.core.plan.days import Table
+from pantry_tui.core.plan.lots import discarded_by
 from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.roles import BESIDE
 from pantry_tui.core.plan.schedule import Credit, Opening
@@ -35,19 +37,29 @@ def eaten_up(one: Candidate, start: date, paces: Mapping[str, Credit]) -> bool:
 
 
 def one_beside(
-    week: Sequence[Opening], lots: Sequence[Candidate], end: date, here: Collection[Role]
+    week: Sequence[Opening], lots: Sequence[Candidate], table: Table, here: Collection[Role]
 ) -> tuple[list[Opening], list[Opening]]:
     """Of what would be opened beside the days, the first of each kind that is not `here` and what
-    may not be eaten after `end`; the others. `lots` are what the openings number."""
+    may not be eaten after the week; the others, and what does not keep for as long as it takes to
+    eat half of it (a pound of butter from the freezer, for one). `lots` are what the openings
+    number."""
     kept: list[Opening] = []
     held: list[Opening] = []
     seen = set(here)
     for opening in week:
         one = lots[opening.lot]
         role = one.at_table
-        if role in seen and not (one.safe_until is not None and one.safe_until <= end):
+        waits = not discarded_by(one, table.end) and (role in seen or _spoils(one, table))
+        if waits:
             held.append(opening)
         else:
             seen |= {role} & BESIDE
             kept.append(opening)
     return kept, held
+
+
+def _spoils(one: Candidate, table: Table) -> bool:
+    """Whether more than half of what is opened beside the days would have to be discarded."""
+    if one.at_table not in BESIDE or one.must or one.bulk:
+        return False
+    return table.wasted(one, table.earliest(one)) > one.servings / 2

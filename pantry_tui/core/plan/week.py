@@ -312,7 +312,7 @@ class _Week:
         coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
         already = lots_of(on_table, self.table)
         week, more = choose(lots, most, coming, already, self.needs.shares, self.needs.credits)
-        week, held = one_beside(week, [free[n] for n in numbers], self.table.end, here)
+        week, held = one_beside(week, [free[n] for n in numbers], self.table, here)
         coming_next = [*held, *more]
         self.keeps = {numbers[one.lot] for one in coming_next if one.kept}
         self.pressing = {numbers[one.lot] for one in coming_next if one.spare <= CALM}

@@ -7,12 +7,15 @@ from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
 
 from pantry_tui.core import dates
+from pantry_tui.core.amounts import kitchen_count
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import days_from
+from pantry_tui.core.text import agreed
 from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import thawed_by
+from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.stands import containers_in, stands
@@ -26,11 +29,17 @@ _RAW = frozenset({Method.FRESH, Method.BOUGHT})
 
 
 def at_risk(
-    p: Pantry, draft: WeekDraft, in_time: Mapping[str, date], aside: Collection[str]
+    p: Pantry,
+    draft: WeekDraft,
+    in_time: Mapping[str, date],
+    aside: Collection[str],
+    parts: Mapping[str, Sequence[tuple[date, float]]],
 ) -> Iterable[tuple[date, str]]:
     """What must be eaten in this week and lies on no day in time: nobody is at home, or there is
     more of it than is eaten; each with its last day, the nearest first. `in_time` is the next day
-    of each container that lies on one; what is only open `aside` the meals is on none today."""
+    of each container that lies on one; what is only open `aside` the meals is on none today. Of
+    what is taken from by the meal `parts` says how many servings lie on which day."""
+    rest: dict[str, float] = {}
     found: dict[tuple[date, str], list[Container]] = defaultdict(list)
     first = draft.first(p.today)
     for one in stands(p):
@@ -49,12 +58,19 @@ def at_risk(
             continue
         for container in containers_in(p, one):
             laid = in_time.get(container.id, date.max) <= last
+            if laid and container.id in parts:
+                taken = sum(much for day, much in parts[container.id] if day <= last)
+                rest[container.id] = servings(p, container) - taken
+                laid = 2 * rest[container.id] < min(p.people, servings(p, container))
             if not laid or (last <= p.today and container.id in aside):
                 found[last, one.line.batch].append(container)
     accepted = {id_ for entry in draft.plan or () for id_ in entry.containers}
     for (last, id_), several in sorted(found.items()):
         batch = p.stock.batches[id_]
         what = f"{_named_or_counted(p, batch.code, several)} {batch.food.name}"
+        if any(one.id in rest for one in several):
+            left = sum(rest.get(one.id) or servings(p, one) for one in several)
+            what = f"{kitchen_count(left)} {agreed(left, 'serving', 'servings')} of {what}"
         raw = batch.method in _RAW or any(one.state is State.THAWED for one in several)
         ready = [thawed_by(p, one) for one in several]
         cook = raw and batch.food.group in _COOKED_AGAIN

@@ -19,7 +19,7 @@ from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.room import UNPUBLISHED
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import Climate, Group, Method, State, Verdict
+from pantry_tui.core.words import Climate, Group, Method, State
 from pantry_tui.services.books.past import Past, past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.at_table import a_head, role_at_table
@@ -37,7 +37,7 @@ _NO_THAW = (Group.VEGETABLE, Group.HERB)
 _BOUGHT_AHEAD = 120
 
 #: What is past its best is safe and gets no better by waiting: it is wanted within a quarter of a
-#: year. Raw crops go soft, all of them; of what is put up the first of each food is wanted once,
+#: year. Raw crops go soft, all of them; of what is put up the first of each food each quarter,
 #: and never before what really presses: it has so many weeks at least. Common practice, no source.
 _PAST_BEST, _CALMLY = timedelta(weeks=13), timedelta(weeks=5)
 _RAW = frozenset({Method.CELLAR, Method.FRESH})
@@ -91,8 +91,9 @@ def _wanted_once(p: Pantry, in_turn: list[Candidate]) -> list[Candidate]:
     for past_best in stands(p):
         best = past_best.best_by
         put_up = past_best.method not in _RAW
-        if put_up and best is not None and best < p.today <= best + _PAST_BEST:
-            food, day = past_best.line.food, max(best + _PAST_BEST, p.today + _CALMLY)
+        if put_up and best is not None and best < p.today:
+            turns = -((best - p.today) // _PAST_BEST)  # a day that stands still until it is there
+            food, day = past_best.line.food, max(best + turns * _PAST_BEST, p.today + _CALMLY)
             wanted[food] = min(day, wanted.get(food, day))
     for i, one in enumerate(in_turn) if wanted else ():
         if one.food in wanted and batches[batch_of(one.container)].method not in _RAW:
@@ -151,7 +152,7 @@ def _opened_on(container: Container) -> date | None:
 def _may(one: Stands, start: date, unknown: bool) -> bool:
     if not one.fit_on(start):
         return False
-    if one.verdict is Verdict.UNKNOWN and not unknown:
+    if one.asks and not unknown:
         return False
     if one.state in (State.OPEN, State.THAWED) or one.method is not Method.BOUGHT:
         return True

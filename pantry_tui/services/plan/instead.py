@@ -11,7 +11,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Candidate, Why
-from pantry_tui.core.words import Role, Verdict
+from pantry_tui.core.words import Role
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_risk import names_of
@@ -80,7 +80,7 @@ def fallen(
             if container is None or not container.here:
                 continue
             stays = fit_on(p, container, days[0])
-            unknown = of(p, container).verdict is Verdict.UNKNOWN and id_ not in asked
+            unknown = of(p, container).asks and id_ not in asked
             if not stays or unknown:
                 found[*why_not(p, container, days[0]), stays].append(container)
         for (said, why, stays), some in found.items():

@@ -12,7 +12,7 @@ from pantry_tui.core.plan import pace_words
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.pace import CRUMB, Pace, Portion, pace
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
-from pantry_tui.core.words import Group, Role, Verdict
+from pantry_tui.core.words import Group, Role, State
 from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.accepted import planned
@@ -24,6 +24,9 @@ from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.weekdraft import load
 from pantry_tui.services.stock.stands import Stands, stands
 
+#: What goes first in any case.
+_RUNS = frozenset({State.OPEN, State.THAWED})
+
 
 def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
     """What is fit to be eaten, by food; also what is kept apart."""
@@ -31,7 +34,7 @@ def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
     def find() -> dict[str, list[Stands]]:
         found: dict[str, list[Stands]] = defaultdict(list)
         for one in stands(p):
-            if one.usable and one.verdict is not Verdict.UNKNOWN:
+            if one.usable and not one.asks:
                 found[one.line.food].append(one)
         return found
 
@@ -51,7 +54,8 @@ class Portions(NamedTuple):
 
 def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> Portions:
     """What stands, and of each container what is planned. What is past its best already cannot be
-    saved by haste: nothing hurries it any more."""
+    saved by haste: nothing hurries it any more. What is open or thawed goes first in any case, and
+    its days say nothing of how fast the shut ones must go."""
     stand: dict[date | None, float] = defaultdict(float)
     by_date: dict[tuple[date | None, bool], float] = defaultdict(float)
     safety, eaten, days, today = set(), 0.0, [], p.today
@@ -59,7 +63,8 @@ def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> Portions:
     ends = week.end if week.plan is not None else None
     for judged in ours:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
-        by = min((day for day in (judged.best_by, last) if day and day >= today), default=None)
+        dates = () if judged.state in _RUNS else (judged.best_by, last)
+        by = min((day for day in dates if day and day >= today), default=None)
         servings = servings_in(p, group, judged)
         if servings <= CRUMB:
             continue

@@ -74,7 +74,11 @@ def view(
     lies = {entry: [day for day in days if day >= first] for entry, days in at_home.items()}
     in_time = {id_: days[0] for entry, days in lies.items() if days for id_ in entry.containers}
     open_aside = {id_ for entry, _ in here if beside(p, entry) for id_ in entry.containers}
-    risks = list(at_risk(p, draft, in_time, open_aside))
+    parts: dict[str, list[tuple[date, float]]] = defaultdict(list)
+    for entry, days in lies.items():
+        if entry.amount and days:
+            parts[entry.containers[0]].append((days[0], entry.servings))
+    risks = list(at_risk(p, draft, in_time, open_aside, parts))
     urgent = tuple(said for last, said in risks if last <= p.today)
     found = menu or Menu((), ())
     picked = tuple(pick.candidate for pick in found.picks)

@@ -42,6 +42,13 @@ class Stands(NamedTuple):
             return False
         return self.discard_after is None or day <= self.discard_after
 
+    @property
+    def asks(self) -> bool:
+        """Whether no plan takes it before it is asked for: nothing is published of it. What is dry
+        and cannot hurt goes on being eaten when it is opened, though nobody says for how long."""
+        dry = self.usable and self.state is State.OPEN and self.method is Method.DRIED
+        return self.verdict is Verdict.UNKNOWN and not dry
+
     def needs_care(self, day: date) -> bool:
         """Whether it is a day on which it waits for a hand."""
         return self.care_from is not None and day >= self.care_from

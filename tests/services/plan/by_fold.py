@@ -177,6 +177,12 @@ def candidates(
     return [one for one in found if one.open_days is None or one.open_days >= 0]
 
 
+def _dry_and_open(p: Pantry, container: Container) -> bool:
+    """What is dry, was opened and cannot hurt goes on being eaten; nobody says for how long."""
+    dried = p.stock.batches[container.batch].method is Method.DRIED
+    return dried and container.state is State.OPEN and p.judge(container).usable
+
+
 def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     judged = p.judge(container)
     if not judged.usable or judged.verdict is Verdict.NEEDS_CARE:
@@ -187,7 +193,7 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
     begun = (care.start for care in found.care if care.start <= max(start, p.today))
     if any(found.on(day).verdict is Verdict.NEEDS_CARE for day in begun):
         return False  # nobody looked at its seals by then, and that nobody asks later is no look
-    if judged.verdict is Verdict.UNKNOWN and not unknown:
+    if judged.verdict is Verdict.UNKNOWN and not unknown and not _dry_and_open(p, container):
         return False
     if judged.discard_after is not None and judged.discard_after < start:
         return False
@@ -243,7 +249,9 @@ def standing(p: Pantry) -> dict[str, tuple[float, int]]:
     found: dict[str, tuple[float, int]] = defaultdict(lambda: (0.0, 0))
     for container in p.stock.containers.values():
         judged = p.judge(container) if container.here else None
-        if judged is None or not judged.usable or judged.verdict is Verdict.UNKNOWN:
+        if judged is None or not judged.usable:
+            continue
+        if judged.verdict is Verdict.UNKNOWN and not _dry_and_open(p, container):
             continue
         food = p.stock.batches[container.batch].food.name
         much, apart = found[food]

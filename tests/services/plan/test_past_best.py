@@ -1,5 +1,5 @@
-"""What is past its best and safe is wanted once within a quarter of a year, and never before what
-really presses; after that it has its ordinary place."""
+"""What is past its best and safe is wanted within a quarter of a year, of each food the first, and
+so each quarter again; never before what really presses."""
 
 from __future__ import annotations
 
@@ -49,7 +49,8 @@ def test_what_goes_soft_comes_before_canned_fruit_that_is_past_its_best(
     [
         (timedelta(days=1), TODAY + QUARTER - timedelta(days=1)),
         (QUARTER, TODAY + timedelta(weeks=5)),
-        (QUARTER + timedelta(days=1), None),
+        (QUARTER + timedelta(days=1), TODAY + QUARTER - timedelta(days=1)),
+        (5 * QUARTER - timedelta(days=40), TODAY + timedelta(days=40)),
     ],
 )
 def test_the_first_of_it_is_wanted_within_a_quarter_and_no_other(
