@@ -70,12 +70,26 @@ KITCHENS = {
         ("has gone fizzy", "bubbling a bit at the edges", "bubbles"),
         ("thick enough to stand a spoon in", "needs salt", "simmered till it bubbled"),
     ),
+    "2 boxes paella, cooked meal, fridge": (
+        ("game night 8 to midnight on the coffee table", "wrapped warm in towels, 4 hours",
+         "set the pot on the back step to cool overnight", "smells eggy"),
+        ("kept warm for 1 hour", "set it out on a platter", "set aside for Ann", "egg on top",
+         "set the table for six"),
+    ),
+    "4 packs turkey slices, bought in, fridge": (
+        ("best before Monday last", "use by was last Monday", "slippery", "packet puffed"),
+        ("best before Monday", "half price sticker", "smoked flavour"),
+    ),
+    "2 lb shrimp, frozen, freezer": (
+        ("bag of ice crystals, stuck in one lump",), ("stuck a label on it", "shells on"),
+    ),
     "2 lb pork chops, fresh, fridge": (
         ("grey-green at the edges", "greenish", "turned green"),
         ("green peppercorns", "rainbow sheen", "in a green marinade"),
     ),
     "5 pint jars peaches, boiling-water canned, larder, minutes=25": (
-        ("used the small pot so water only came to the shoulders", "liquid gone from half the jars"),
+        ("used the small pot so water only came to the shoulders",
+         "liquid gone from half the jars"),
         ("a little foam on top of the syrup", "water came to the boil", "all pinged before bed"),
     ),
     "2 packs beef jerky, dried, larder, temperature=160F": (
