@@ -119,7 +119,9 @@ COMMANDS = (
     Command("reserve", "k", "reserve", "reserve", "Set one apart for a gift, or free it", STOCK),
     Command("rate", "h", "rate", "rate", "How was it: again, not again, change", STOCK),
     Command("process", "i", "process", "process", "Record how it was put up", STOCK),
-    Command("correct", "w", "correct", "put right", "Put right what is recorded of it", STOCK),
+    Command(
+        "correct", "w", "correct", "put right", "Put right what is recorded of it", STOCK | {"log"}
+    ),
     Command("timer", "e", "timer", "timer", "Time its process, or end the time", STOCK),
     Command(
         "year",

@@ -24,7 +24,7 @@ _FOOTER = {
     "week": "accept eaten later earlier swap skip pin eatout dish table picture use open thaw "
     "detail undo backups guides jump find putup discard",
     "count": "agree digit book sign move uncount unlisted forget undo guides",
-    "log": "detail find jump undo redo putup",
+    "log": "detail correct find jump undo redo putup",
     "outlook": "detail whatif months picture year find jump putup undo",
     "import": "holds ignore order bring back undo",
     "putup": "books take lineup clear undo back guides",

@@ -13,6 +13,7 @@ from pantry_tui.app.format import week_day
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.inturn import InTurn
 from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.app.widgets.wordline import WordLine
 from pantry_tui.core.text import clean
 from pantry_tui.errors import PantryError
 from pantry_tui.services.inunits import Units
@@ -119,6 +120,9 @@ class Host(InTurn):
         text = clean(f"Not done: {said}" if refused else said)
         self.refused = self.refused or refused
         line = SaidLine.of(self.screen)
+        if refused and line is not None:
+            # Why stands on the line under the list already, where the cursor is on it.
+            text = next((one.unsaid(text) for one in self.screen.query(WordLine)), text)
         if line is not None and line.fits(text):
             line.say(text, refused)
         elif line is None and len(text) <= _TOAST:

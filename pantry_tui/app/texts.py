@@ -189,15 +189,17 @@ def _bar(part: float, most: float) -> str:
     return f"{bar(part / most if most else 0, LOSS_BAR, '#'):<{LOSS_BAR}}"
 
 
-def sign_text(said: SignAnswer) -> str:
-    """What a sign means, what to do and where it must go."""
+def sign_text(said: SignAnswer, shown_by: Sequence[str]) -> str:
+    """What a sign on those containers means, what to do and where it must go."""
     parts = (
         ("What to do", said.do),
         ("How to throw it away", said.disposal),
         ("Why", said.reasons),
         ("Source", said.sources),
     )
-    head = f"{said.code}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
+    codes = ", ".join(map(str, shown_by[1:]))
+    also = f" and on {codes}" if codes else ""
+    head = f"{said.code}{also}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
     body = [
         heading + "\n" + "\n".join(f"  {clean(line)}" for line in lines)
         for heading, lines in parts
@@ -254,7 +256,7 @@ def reading_text(
         f"method         {reading.method.value if reading.method else 'not said'}",
         f"how many       {so_many(reading)}",
         f"place          {clip(reading.place, 200) or 'not said'}",
-        f"made           {day(reading.made) if reading.made else 'unknown'}",
+        f"made           {_made_on(reading)}",
     ]
     lines += [f"opened         {day(reading.opened)}"] if reading.opened else []
     lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
@@ -274,6 +276,14 @@ def reading_text(
     lines += [f"not possible:  {clean(refusal)}"] if refusal else []
     lines += ["", *(clip(one, 200) for one in was)] if was else []
     return "\n".join(lines)
+
+
+def _made_on(reading: PutUpReading) -> str:
+    """The day; of a month or a year that was said, that it is the first of it."""
+    if reading.made is None:
+        return "unknown"
+    first = f" (the first day of {reading.made_in}: which day is not said)"
+    return f"{day(reading.made)}{first if reading.made_in else ''}"
 
 
 def said_of(made: PutUp) -> str:

@@ -14,9 +14,9 @@ if TYPE_CHECKING:
     from datetime import date
     from pathlib import Path
 
-    from pantry_tui.cli.moments import Moment
     from pantry_tui.services.clock import Clock
     from pantry_tui.services.inunits import Units
+    from pantry_tui.services.moments import Moment
     from pantry_tui.services.pantry import Pantry
     from pantry_tui.services.rows import Done
 
@@ -189,7 +189,7 @@ class Call:
             return {}
         from inspect import signature  # only here, where nothing else is as slow
 
-        from pantry_tui.cli.moments import offset, read_at
+        from pantry_tui.services.moments import offset, read_at
 
         typed, zone = offset(at)
         moment = read_at(typed, self.now)
@@ -205,7 +205,7 @@ class Call:
         """`at` for a service that takes a day alone. Raises BadInput, Refused for an hour."""
         if at is None:
             return None
-        from pantry_tui.cli.moments import read_at
+        from pantry_tui.services.moments import read_at
 
         day, minute = read_at(at, self.now)
         if minute is not None:

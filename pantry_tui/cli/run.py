@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from pathlib import Path
 
     from pantry_tui.cli.call import Call
-    from pantry_tui.cli.moments import Moment
+    from pantry_tui.services.moments import Moment
 
 _TEXT = ("--store", "--today")
 _BARE = ("--json", "--version", "--help", "-h")
@@ -173,7 +173,7 @@ def _told(typed: str | None) -> Moment | None:
     text = typed or os.environ.get("PANTRY_TODAY")
     if not text:
         return None
-    from pantry_tui.cli.moments import read_today
+    from pantry_tui.services.moments import read_today
 
     return read_today(text)
 

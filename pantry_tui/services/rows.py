@@ -216,6 +216,7 @@ class PutUpReading:
     contents: Amount | None = None  # what each container holds, pieces without a unit
     sources: tuple[Source, ...] = ()  # what it is made from
     opened: date | None = None  # on which it was opened, before it came into the store
+    made_in: str = ""  # the month or year that was said, of which `made` is the first day
 
 
 @dataclass(frozen=True, slots=True)

@@ -345,7 +345,7 @@ async def test_an_empty_store_says_what_to_do_and_a_place_is_added(empty: Pantry
         assert list(empty.place_paths().values()) == ["shelf 1"]
 
 
-@pytest.mark.parametrize(("key", "grey"), [("1", "900 ft"), ("2", "300 m")])
+@pytest.mark.parametrize(("key", "grey"), [("1", "for example 900 ft"), ("2", "for example 300 m")])
 async def test_the_first_evening_asks_the_units_before_it_speaks_in_one(
     empty: Pantry, key: str, grey: str
 ) -> None:

@@ -111,7 +111,7 @@ async def test_under_a_question_the_keys_of_the_room_are_not_lit(
 
 async def test_a_sign_shows_how_to_record_it_however_long_its_meaning_is(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("s", "1")
+        await pilot.press("s", "1", "1")
         await pilot.pause()
         shown = painted(pilot)
         assert "Enter records this" in shown

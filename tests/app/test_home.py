@@ -96,7 +96,7 @@ async def to_the_walk(pilot: Pilot[None], place: str) -> None:
 async def test_since_nobody_knows_when_counts_since_the_last_cold_reading(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await to_the_walk(pilot, "lasagne")
-        await pilot.press("1", *"unknown", "enter", "enter")
+        await pilot.press("1", "1", *"unknown", "enter", "enter")
         assert "since nobody knows when" in shown(pilot)
         await pilot.press("escape", "1")
         assert cuts(p)[0].start == ""
@@ -117,7 +117,7 @@ async def test_a_door_ajar_is_asked_for_its_hours_and_not_how_full_it_was(p: Pan
 async def test_a_bare_number_that_no_freezer_can_have_is_asked_about(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await to_the_walk(pilot, "peas")
-        await pilot.press("1", "5", "enter", "1", "1", *"95", "enter")
+        await pilot.press("1", "1", "5", "enter", "1", "1", *"95", "enter")
         assert "95F or 95C" in " ".join(shown(pilot).split())
 
 

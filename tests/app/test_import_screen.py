@@ -14,9 +14,10 @@ from textual.widgets import Input, Static
 from pantry_tui.app.filenames import rest_of
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.screens import busy
-from pantry_tui.app.screens.ask import Choose, FileLine
+from pantry_tui.app.screens.ask import Choose
 from pantry_tui.app.screens.busy import Busy
 from pantry_tui.app.screens.due import DueScreen
+from pantry_tui.app.screens.fileline import FileLine
 from pantry_tui.app.screens.importing import ImportScreen
 from pantry_tui.app.screens.page import Decide, Page
 from pantry_tui.services.pantry import Pantry, create, open_pantry

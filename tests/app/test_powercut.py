@@ -134,3 +134,27 @@ async def test_what_must_go_stands_before_what_is_kept_and_is_counted(tmp_path: 
             said = painted(pilot)
         assert "fridge: power cut of 9 h. 2 must go." in said
         assert said.index("pork") < said.index("hard cheese")
+
+
+async def test_of_one_place_it_is_asked_where_else_it_was_off(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        for line in (
+            "kitchen, room", "fridge, fridge, in kitchen", "ice chest, freezer, in kitchen",
+            "woodshed freezer, freezer",
+        ):  # fmt: skip
+            places.add_line(p, line)
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.press("S", "down", "x", "1")
+            said = painted(pilot)
+            assert "Where else was it off?" in said
+            for way in ("only fridge", "all 2 in kitchen", "all 3, everywhere"):
+                assert way in said
+            await pilot.press("enter")
+            assert "Where else was it off?" in painted(pilot), "Enter alone takes none"
+            await pilot.press("2", "9", "enter", "enter", "1")
+            # A door that stood open is one door.
+            await pilot.press("x", "2")
+            assert "For how many hours" in painted(pilot)
+        cut = [p.places[e.payload.place].name for e in p.events if isinstance(e.payload, Outage)]
+    assert cut == ["fridge", "ice chest"]

@@ -15,6 +15,7 @@ from pantry_tui.core.model import Batch
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places
+from tests.app.screens import painted
 
 TODAY = date(2026, 11, 25)
 
@@ -134,3 +135,35 @@ async def test_a_shelf_is_added_line_by_line_and_what_is_not_said_is_not_known(p
     assert (pears.food.name, pears.method, pears.made) == ("pears", "boiling-water canned", None)
     where = [p.places[p.containers_of(one)[0].place].name for one in (jam, berries, pears)]
     assert where == ["attic", "attic", "north wall"]
+
+
+async def test_an_old_line_gives_way_to_what_is_typed_next_and_up_brings_it_back(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p", *"5 jars plum jam", "escape", "p")
+        assert line(pilot).value == "5 jars plum jam"
+        assert "what you type now takes its place" in " ".join(painted(pilot).split())
+        await pilot.press("end", *", larder", "f3", "p", *"6 tubs", "up")
+        assert line(pilot).value == "5 jars plum jam, larder"
+        await pilot.press("enter")
+    assert (newest(p).food.name, newest(p).size) == ("plum jam", "jars")
+
+
+async def test_ctrl_u_clears_every_line_and_the_letters_of_a_choice(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        for keys in (("p",), ("S", "a"), ("slash",)):
+            await pilot.press(*keys, *"abc", "home", "ctrl+u")
+            await pilot.pause()
+            typed = pilot.app.screen.query(Input).first()
+            assert typed.value == "", keys
+            await pilot.press("escape", "escape")
+        await pilot.press("D", "m", *"north", "ctrl+u")
+        assert "larder" in painted(pilot)
+
+
+async def test_half_of_a_batch_is_frozen_as_it_is_said(p: Pantry) -> None:
+    places.add(p, "ice chest", "freezer")
+    places.add(p, "fridge", "fridge")
+    code = putup.put_up(p, putup.read(p, "1 2-lb pack pork, fresh, fridge, yesterday")).code
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p", *f"half of {code}, ice chest", "enter")
+    assert (newest(p).food.name, newest(p).method) == ("pork", "frozen")

@@ -20,6 +20,7 @@ from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places, view
+from pantry_tui.services.stock.pick import batch_named
 
 TODAY = date(2026, 11, 25)
 
@@ -52,14 +53,14 @@ async def test_a_digit_shows_what_a_sign_means_and_only_enter_books_it(p: Pantry
     async with PantryApp(p).run_test(size=(100, 40)) as pilot:
         await pilot.press("s")
         assert "Never taste" in shown(pilot)
-        await pilot.press("1")
+        await pilot.press("1", "1")
         assert "do not taste" in shown(pilot)
         assert "How to throw it away" in shown(pilot)
         assert not booked(p)
         await pilot.press("escape")
         assert not booked(p)
         assert "Nothing was recorded" in str(pilot.app.screen.query_one("SaidLine", Static).content)
-        await pilot.press("s", "1", "enter")
+        await pilot.press("s", "1", "1", "enter")
         assert [one.verdict for one in booked(p)] == [Verdict.DO_NOT_TASTE]
         await pilot.press("z")
         assert all(row.verdict is not Verdict.DO_NOT_TASTE for row in view.due(p))
@@ -88,6 +89,9 @@ async def test_the_caution_stands_where_it_is_decided_on_every_screen(
         ("fizzing", ("bubbles", "spurts")),
         ("soft", ("soft",)),
         ("cloudy", ("murky",)),
+        ("seal", ("loose lid", "unsealed", "springs")),
+        ("seal failed", ("loose lid", "unsealed", "springs")),
+        ("vacuum", ("loose lid", "unsealed", "springs")),
     ],
 )
 async def test_the_words_that_people_use_find_a_sign(
@@ -96,7 +100,10 @@ async def test_the_words_that_people_use_find_a_sign(
     async with PantryApp(p).run_test(size=(100, 40)) as pilot:
         await pilot.press("s", *typed.replace(" ", "_").replace("_", " "))
         listed = options(pilot)
-        assert 0 < len(listed) < 12
+        assert 0 < len(listed) < 15
+        danger = {one.words: one.danger for one in signs.to_choose(p, view.due(p)[0].code)}
+        ranks = [danger.get(one[3:].removesuffix(" (harmless)"), 99) for one in listed]
+        assert ranks == sorted(ranks), "what is most dangerous stands first"
         for word in finds:
             assert any(word in one for one in listed), listed
         assert not booked(p)
@@ -104,9 +111,9 @@ async def test_the_words_that_people_use_find_a_sign(
 
 async def test_what_is_in_no_list_may_be_described_and_doubt_has_an_answer(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(100, 40)) as pilot:
-        await pilot.press("s", *"something", "enter", *"leaking lid", "enter")
+        await pilot.press("s", *"something", "enter", *"leaking lid", "enter", "enter")
         assert "do not taste" in shown(pilot)
-        await pilot.press("escape", "s", *"still unsure", "enter")
+        await pilot.press("escape", "s", *"still unsure", "enter", "enter")
         assert CAUTION[:20] in shown(pilot)
         assert not booked(p)
 
@@ -159,7 +166,48 @@ async def test_letters_that_no_sign_has_leave_what_takes_words(p: Pantry) -> Non
         assert len(options(pilot)) == 1
         assert "describe it" in options(pilot)[0]
         await pilot.press("enter")
-        assert "lid popped" in shown(pilot), "a line to write it on"
+        assert "Enter does it" in shown(pilot), "a line to write it on"
+        assert "qqq" in shown(pilot), "with what was typed"
         await pilot.press("escape", "s", *"qqq", "backspace")
         assert len(options(pilot)) > 4
         assert not booked(p)
+
+
+async def test_what_no_sign_has_is_gone_on_with_where_it_is_described(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("s", *"zinged open", "enter")
+        assert "zinged open" in shown(pilot)
+        await pilot.press("escape", "s", *"something", "enter")
+        assert "something" not in shown(pilot), "a word of the option itself is no description"
+
+
+async def test_it_is_asked_which_of_several_show_it_and_all_of_them_are_booked_as_one(
+    p: Pantry,
+) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("s", *"mould", "1")
+        assert "Which of the 6 shows it?" in shown(pilot)
+        await pilot.press("plus", "3", "enter")
+        (code,) = {one.code for one in view.due(p)}
+        assert [p.containers_of(batch_named(p, code))[n].signs != () for n in range(6)] == [
+            False, False, True, True, False, False,
+        ]  # fmt: skip
+        await pilot.press("z")
+        await pilot.press("s", *"mould", "1", "asterisk", "1", "enter")
+        assert all(one.signs for one in p.containers_of(batch_named(p, code)))
+        await pilot.press("z")
+        assert not any(one.signs for one in p.containers_of(batch_named(p, code)))
+        await pilot.press(*code, "slash", "2", "s", *"mould", "1")
+        assert f"{code}/2, mould" in shown(pilot), "where one was named nothing is asked"
+
+
+async def test_a_note_of_two_jars_says_how_many_of_them_are_named(p: Pantry) -> None:
+    line = "4 pint jars pears, boiling-water canned, larder, 2026-09-12, note=2 lids came loose"
+    code = putup.put_up(p, putup.read(p, line)).code
+    async with PantryApp(p).run_test(size=(100, 30)) as pilot:
+        await pilot.press(*code, "s", *"seal", "1", "1", "enter")
+        said = str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert "1 of the 2 that its note speaks of is named" in said
+        await pilot.press(*code, "slash", "3", "s", *"seal", "1", "enter")
+        assert "All that its note speaks of are named (2)" in shown(pilot)
+    assert "2 of the" not in signs.mark(p, f"{code}/1", "looks sound").do

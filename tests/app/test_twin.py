@@ -43,7 +43,7 @@ WALKS: dict[str, tuple[str, ...]] = {
     "outlook": ("y", *[DOWN] * 10, "m"),
     "books": ("y", "b"),
     "count": ("c", "1", *[DOWN] * 8, "f"),
-    "sign": ("s", "1"),
+    "sign": ("s", "1", "1"),
     "use some": ("slash", "type:potatoes", "enter", "u"),
     "discard": ("d",),
     "move": ("m",),

@@ -6,12 +6,13 @@ from datetime import date
 
 import pytest
 
-from pantry_tui.cli import moments, registry
+from pantry_tui.cli import registry
 from pantry_tui.cli.fields import each, flag, maybe, number, option, repeated, several, word, words
 from pantry_tui.cli.parse import parse
 from pantry_tui.cli.run import split
 from pantry_tui.cli.verb import Verb
 from pantry_tui.errors import BadInput
+from pantry_tui.services import moments
 
 DAY = date(2026, 11, 25)
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import partial
 from typing import TYPE_CHECKING, Any
 
 from pantry_tui.app.format import clip
@@ -247,8 +248,16 @@ class Acting:
         self._choose("Move to which place?", paths, self._move, counts=True)
 
     def _move(self, lines: Sequence[Line], to: str, number: int) -> None:
+        from pantry_tui.app.screens.into_freezer import ask_fresh
+
+        def freeze(do: Callable[[], Done]) -> None:
+            if self.screen.host.attempt(do):
+                self.screen.marked.clear()
+            self.screen.settle_list()
+
         self.screen.host.moved_to = to
-        self._on(lines, act.move, number, place=to)
+        move = partial(self._on, lines, act.move, number, place=to)
+        ask_fresh(self.screen.host, lines, to, number, move, freeze)
 
     def discard(self) -> None:
         """Why, by one key."""

@@ -12,15 +12,14 @@ from textual.content import Content
 from textual.events import Key
 from textual.geometry import Size
 from textual.screen import ModalScreen
-from textual.suggester import Suggester
 from textual.widgets import Input, OptionList, Static
 from textual.widgets.option_list import Option
 
-from pantry_tui.app.filenames import rest_of
 from pantry_tui.app.format import clip
 from pantry_tui.app.inkeys import in_keys
 from pantry_tui.app.widgets.inunits import in_units, in_words
 from pantry_tui.app.widgets.keyline import NO_BREAK
+from pantry_tui.app.widgets.typing import Typing
 from pantry_tui.core.text import clean
 from pantry_tui.errors import PantryError
 from pantry_tui.services.rows import Done
@@ -51,6 +50,7 @@ class Choose(ModalScreen[str | None]):
     letters narrow nothing: a digit is meant, or an arrow key first. A `note` stands under the
     options. `same` gives other words for a word that is typed to narrow them, `texts` the words of
     an option where they are more than its own; the one that `stays` is left where nothing fits.
+    Of those that fit the ones of least `rank` stand first.
     """
 
     CSS_PATH = "ask.tcss"
@@ -68,12 +68,13 @@ class Choose(ModalScreen[str | None]):
         same: Callable[[str], Sequence[str]] = lambda word: (word,),
         texts: Mapping[str, str] | None = None,
         stays: str = "",
+        rank: Callable[[str], int] = lambda _option: 0,
     ) -> None:
         super().__init__()
         self._title, self._options, self._note = title, list(options), note
         self.number, self._most, self._counts, self._sure = 1, most, counts, sure
         self._shown, self._same, self._texts = list(options), same, texts or {}
-        self._found, self._digits, self._stays = "", "", stays
+        self._found, self._digits, self._stays, self._rank = "", "", stays, rank
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
@@ -109,8 +110,10 @@ class Choose(ModalScreen[str | None]):
     def on_key(self, event: Key) -> None:
         """A digit chooses or counts, letters narrow the options, Backspace shows all."""
         typed = event.character or ""
-        if event.key == "backspace":
+        if event.key in ("backspace", "ctrl+u"):
             self._found = self._digits = ""
+        elif typed == "?":
+            self._help()
         elif not typed.isprintable() or not typed or (typed == " " and not self._found):
             return
         elif self._most > 1 and typed in "+-*":
@@ -126,6 +129,26 @@ class Choose(ModalScreen[str | None]):
             self._found += typed.casefold()  # also what nothing fits: then nothing is taken
         event.stop()
         self._show()
+
+    def _help(self) -> None:
+        """The keys of the question, each in a sentence."""
+        find = len(self._options) > FEW and not self._sure
+        ways = {
+            "Digits take one: it stands in front of each of the first ten.": not self._counts,
+            "Up and Down go to one, Enter takes it.": True,
+            "Letters narrow the list to what has them; Backspace or Ctrl+U shows all.": find,
+            "Digits say how many.": self._counts,
+            "+ and - say more or fewer, * all of them.": self._most > 1,
+            "Esc leaves, and nothing is done.": True,
+        }
+        lines = ["Keys of this question", *(way for way, is_so in ways.items() if is_so)]
+        cast("Host", self.app).show_page("\n\n".join(lines))
+
+    @property
+    def unfound(self) -> str:
+        """The letters that were typed, where no option has them."""
+        fits = any(self._fits(one, self._found) for one in self._options)
+        return "" if fits else self._found.strip()
 
     def _pick(self, at: int) -> None:
         if at < len(self._shown):
@@ -154,6 +177,7 @@ class Choose(ModalScreen[str | None]):
         self._shown = sorted(
             fitting,
             key=lambda one: (
+                self._rank(one) if self._found else 0,
                 not one.casefold().startswith(self._found),
                 not self._holds(one, self._found),
             ),
@@ -236,7 +260,7 @@ class TypeLine(ModalScreen[str | None]):
 
     def make_input(self) -> Input:
         """What the line is typed into."""
-        return Input(self._value, placeholder=in_units(self, self._example))
+        return Typing(self._value, placeholder=in_units(self, self._example))
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
         typed = event.value.strip()
@@ -261,42 +285,6 @@ class TypeLine(ModalScreen[str | None]):
         wrong.display = True
         if len(said) > WHY:
             cast("Host", self.app).show_page(said)
-
-
-class Offers(Suggester):
-    """What Tab would add, in grey behind the cursor."""
-
-    def __init__(self, offered: Callable[[str], str]) -> None:
-        super().__init__(use_cache=False, case_sensitive=True)
-        self._offered = offered
-
-    async def get_suggestion(self, value: str) -> str | None:
-        return value + offer if (offer := self._offered(value)) else None
-
-
-class FileLine(TypeLine):
-    """A file, by its path: Tab adds what lies there, among files with one of the endings."""
-
-    BINDINGS = [Binding("tab", "take", "take what is offered")]
-    how = f"[b]Tab[/b] completes   {LINE_KEYS}"
-
-    def __init__(
-        self, title: str, example: str, endings: Sequence[str], *, accept: Callable[[str], object]
-    ) -> None:
-        super().__init__(title, example, accept=accept)
-        self._endings = endings
-
-    def make_input(self) -> Input:
-        return Input(placeholder=self._example, suggester=Offers(self._offered))
-
-    def _offered(self, typed: str) -> str:
-        return rest_of(typed, self._endings) if typed else ""
-
-    def action_take(self) -> None:
-        """What is offered, at the end of the line."""
-        line = self.query_one(Input)
-        line.value += rest_of(line.value, self._endings)
-        line.cursor_position = len(line.value)
 
 
 def ask_line(

@@ -13,6 +13,7 @@ from pantry_tui.services.inunits import Units
 
 UNITS = ("US: pounds, pints, °F", "metric: kilograms, litres, °C")
 WHY_HIGH = "Canning times depend on it."
+NOT_SAID = "not said, which is asked again at the first jar that is canned"
 NEXT = (
     "Now your places: S, then a, and type: shelf 1, pantry, 60F. Then p, and type what you put up: "
     "7 pint jars runner beans, pressure canned, shelf 1."
@@ -47,11 +48,12 @@ class _Questions:
         self.ask_altitude()
 
     def ask_altitude(self) -> None:
-        """What `init` was told stands in the field already; an empty one leaves it unknown, never
-        sea level."""
-        title = f"How high do you live, in {'metres' if self._metric else 'feet'}? {WHY_HIGH}"
-        example = "300 m" if self._metric else "900 ft"
-        question = TypeLine(title, example, self._known, accept=self._high, empty=True)
+        """Enter alone keeps what `init` was told; else it leaves it unknown, never sea level."""
+        unit = "metres" if self._metric else "feet"
+        alone = f"Enter alone: {self._known or NOT_SAID}."
+        title = f"How high do you live, in {unit}? {WHY_HIGH} {alone}"
+        example = f"for example {'300 m' if self._metric else '900 ft'}"
+        question = TypeLine(title, example, accept=self._high, empty=True)
 
         def then(got: str | None) -> None:
             self.end() if got is None else self.ask_people()
@@ -67,17 +69,19 @@ class _Questions:
         return known_altitude(self.altitude, Units(self._metric))
 
     def _high(self, typed: str) -> None:
-        if typed.strip() in ("", self._known):
+        if not typed.strip():
             return  # nobody knows it: that is said beside every canned batch
         self.altitude = read_high(typed, metric=self._metric)
 
     def ask_people(self) -> None:
-        title = "How many people eat from the store?"
-        question = TypeLine(title, "4", str(self.people), accept=self._many)
+        """Enter alone keeps the number that stands, as with the height before."""
+        title = f"How many people eat from the store? Enter alone: {self.people}."
+        question = TypeLine(title, "for example 4", accept=self._many, empty=True)
         self.host.push_screen(question, lambda _got: self.end())
 
     def _many(self, typed: str) -> None:
-        self.people = possible_people(typed)
+        if typed.strip():
+            self.people = possible_people(typed)
 
     def end(self) -> None:
         """Keep what was answered, and say it: the altitude decides how long a jar is canned."""

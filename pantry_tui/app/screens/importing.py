@@ -15,8 +15,9 @@ from pantry_tui.app import listtext
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip
 from pantry_tui.app.screens.acts import Undoes
-from pantry_tui.app.screens.ask import Choose, FileLine, given
+from pantry_tui.app.screens.ask import Choose, given
 from pantry_tui.app.screens.busy import run
+from pantry_tui.app.screens.fileline import FileLine
 from pantry_tui.app.screens.page import Decide, Page
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.text import agreed, counted

@@ -10,8 +10,12 @@ from pantry_tui.app.format import Column, clip
 from pantry_tui.app.screens.acts import Undoes
 from pantry_tui.app.screens.finds import Finds
 from pantry_tui.app.widgets.line import Key, Line, Source
-from pantry_tui.services.books.logbook import log_window
+from pantry_tui.core.log.events import Did
+from pantry_tui.services.books.logbook import NAMES, Shown, log_window
 from pantry_tui.services.pantry import Pantry
+
+#: What of no batch is put right by itself.
+_PUT_RIGHT = (Did.READING, Did.OUTAGE)
 
 
 @dataclass(frozen=True)
@@ -20,6 +24,7 @@ class LogKey(Key):
 
     words: str
     number: int
+    id: str = ""
 
 
 class LogScreen(Undoes, Finds):
@@ -47,6 +52,14 @@ class LogScreen(Undoes, Finds):
     def source(self, columns: tuple[Column, ...]) -> Source:
         return LogLines(self.host.pantry, self.sought, columns[0].width - 1)
 
+    def action_correct(self) -> None:
+        """What the line says is put right: a reading, a power cut, the record of its batch."""
+        from pantry_tui.app.screens.putright import put_act_right
+
+        line = self.table.current
+        if line is not None and isinstance(line.key, LogKey):
+            put_act_right(self.host, line.key.id, line.ref, self.reload)
+
 
 class LogLines:
     """The log from its end, some lines at a time."""
@@ -62,13 +75,16 @@ class LogLines:
         first = self.total - stop
         _, found = log_window(self._pantry, first, self.total - start, text=self._text)
         numbered = reversed(list(enumerate(found, first)))
-        return [self._line(number, code, text) for number, (code, text) in numbered]
+        return [self._line(number, one) for number, one in numbered]
 
-    def _line(self, number: int, code: str, text: str) -> Line:
-        whole = "" if len(text) <= self._width else f"{text}. "
-        leads = f"{whole}Enter shows {code} whole." if code else whole
-        word = leads or "This is about no batch."
-        return Line(LogKey(self._text, number), ((clip(text, self._width), ""),), code, word=word)
+    def _line(self, number: int, one: Shown) -> Line:
+        whole = "" if len(one.text) <= self._width else f"{one.text}. "
+        leads = f"Enter shows {one.code} whole. " if one.code else "This is about no batch. "
+        if one.kind in _PUT_RIGHT:
+            leads = "w puts it right. "
+        key = LogKey(self._text, number, one.id)
+        word = f"{whole}{leads}Its id: {one.id[-NAMES:]}."
+        return Line(key, ((clip(one.text, self._width), ""),), one.code, word=word)
 
     def where(self, key: Key) -> int | None:
         if isinstance(key, LogKey) and key.words == self._text and key.number < self.total:

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose, TypeLine
 from pantry_tui.app.screens.page import GOES_ON, Page
 from pantry_tui.app.texts import outage_text
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.log.payloads import Outage
 from pantry_tui.core.model import Cut, Place
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.words import Climate
-from pantry_tui.services.stock import outage
+from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.stock import outage, put_right
 from pantry_tui.services.stock.came_later import came_later
 from pantry_tui.services.stock.cut_places import cold_within, outermost
 from pantry_tui.services.stock.cut_times import Stretch, read_stretch
@@ -22,6 +24,7 @@ from pantry_tui.services.stock.readings import read_warmth
 LOAD = ("full", "half full or less", "I do not know")
 ICE = ("ice crystals are left", "all is thawed", "I do not know")
 HAPPENED = ("the power was off", "its door stood open or ajar")
+NONE: Mapping[str, Sequence[Place]] = {}
 BOOK, THROWN, NOTHING = (
     "book it", "book it, and what must be discarded as discarded", "book nothing"
 )  # fmt: skip
@@ -31,8 +34,18 @@ class _Walk:
     """The answers so far. Every question may be left with Esc; then nothing is booked. Of several
     places at once only from when to when is asked: what else is known is so of one alone."""
 
-    def __init__(self, host: Host, cold: Sequence[Place], done: Callable[[], None]) -> None:
-        self.host, self.done = host, done
+    def __init__(
+        self,
+        host: Host,
+        cold: Sequence[Place],
+        done: Callable[[], None],
+        instead_of: Sequence[str] = (),
+        others: Mapping[str, Sequence[Place]] = NONE,
+    ) -> None:
+        """`instead_of`: the ids of what was booked of it before, where that is put right.
+        `others`: places that may have been off with it, by what they are asked as."""
+        self.host, self.done, self.instead_of = host, done, instead_of
+        self.others = others
         self.cold, self.place = cold, cold[0]
         self.off: Stretch = outage.lasting(host.pantry, 0)  # from when, None: nobody knows; to when
         self.ajar = False
@@ -55,6 +68,15 @@ class _Walk:
 
     def _happened(self, got: str) -> None:
         self.ajar = got == HAPPENED[1]
+        if self.ajar or not self.others:
+            self._ask_hours()
+            return
+        alone = f"only {self.place.name}"
+        title = "Where else was it off? One circuit, or all of the house?"
+        self.choose(title, [alone, *self.others], self._where, sure=True)
+
+    def _where(self, got: str) -> None:
+        self.cold = self.others.get(got, self.cold)
         self._ask_hours()
 
     def _ask_hours(self) -> None:
@@ -115,6 +137,9 @@ class _Walk:
         )
 
     def _show(self) -> None:
+        if self.instead_of:
+            self._put_right()
+            return
         p, cut, goes = self.host.pantry, self.cut, False
         parts: list[str] = []
         for place, rows in outage.judge_each(p, self.cold, cut):
@@ -137,6 +162,30 @@ class _Walk:
             )
             self.done()
 
+    def _put_right(self) -> None:
+        """In place of what was booked; what that changes is said then."""
+        self.host.attempt(lambda: put_right.power_cuts(self.host.pantry, self.instead_of, self.cut))
+        self.done()
+
+
+def walk_again(host: Host, id_: str, done: Callable[[], None]) -> None:
+    """Ask all of a power cut anew, for its place, or for all that were booked with it."""
+    p = host.pantry
+    cuts = put_right.booked_with(p, put_right.now_standing(p, id_))
+    places = [p.ever[one.payload.place] for one in cuts if isinstance(one.payload, Outage)]
+    ids = [one.id for one in cuts]
+    if len(cuts) == 1:
+        _Walk(host, places, done, ids).start()
+        return
+    one, every = f"only {places[0].name}", f"all {len(ids)} that were booked with it"
+    number = {one: 1, every: len(ids)}
+
+    def meant(got: str | None) -> None:
+        if got is not None:
+            _Walk(host, places[: number[got]], done, ids[: number[got]]).start()
+
+    host.push_screen(Choose("The power cut of which place is put right?", (one, every)), meant)
+
 
 def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
     """Ask, show, book. `done` is called when something was booked. Where the cursor stands on no
@@ -145,7 +194,7 @@ def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
     p = host.pantry
     here = p.find_place(place)
     if here.climate.is_cold:
-        _Walk(host, [here], done).start()
+        _Walk(host, [here], done, others=_off_with(p, here)).start()
         return
     paths = p.place_paths()
     cold = sorted(
@@ -156,13 +205,28 @@ def walk_through(host: Host, place: str, done: Callable[[], None]) -> None:
             f"{here.name} is neither refrigerator nor freezer, and no place is.", refused=True
         )
         return
-    within, all_here = inside(p, here.id), cold_within(p, here)
+    within = inside(p, here.id)
     cold.sort(key=lambda one: one.id not in within)
-    ways = {paths[one.id]: [one] for one in cold}
-    if len(everywhere := outermost(p)) > max(1, len(all_here)):
-        ways = {f"all {len(everywhere)}, everywhere": everywhere, **ways}
-    if len(all_here) > 1:
-        ways = {f"all {len(all_here)} in {here.name}": all_here, **ways}
+    each: dict[str, Sequence[Place]] = {paths[one.id]: [one] for one in cold}
+    ways = {**_together(p, here), **each}
     title = f"{here.name} needs no cold. Where was the power off, or a door ajar?"
     question = Choose(title, list(ways))
     host.push_screen(question, lambda got: _Walk(host, ways[got], done).start() if got else None)
+
+
+def _off_with(p: Pantry, cold: Place) -> Mapping[str, Sequence[Place]]:
+    """What may have been off with a cold place: all of the cold in the room around it, or in the
+    house."""
+    return _together(p, p.places.get(cold.parent or ""))
+
+
+def _together(p: Pantry, room: Place | None) -> Mapping[str, Sequence[Place]]:
+    """All of the cold in a room, and all there is, where that is more than one, or than the room
+    has."""
+    everywhere, all_here = outermost(p), cold_within(p, room) if room else []
+    ways: dict[str, Sequence[Place]] = {}
+    if room is not None and len(all_here) > 1:
+        ways[f"all {len(all_here)} in {room.name}"] = all_here
+    if len(everywhere) > max(1, len(all_here)):
+        ways[f"all {len(everywhere)}, everywhere"] = everywhere
+    return ways

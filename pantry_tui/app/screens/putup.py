@@ -12,16 +12,19 @@ from textual.content import Content
 from textual.events import Paste
 from textual.screen import ModalScreen
 from textual.widgets import Input, Static
+from textual.widgets.input import Selection
 
 from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import hang
-from pantry_tui.app.screens.ask import Offers, TypeLine
+from pantry_tui.app.screens.ask import TypeLine
+from pantry_tui.app.screens.fileline import Offers
 from pantry_tui.app.screens.recalls import Recalls, ask_place
 from pantry_tui.app.texts import booked_text, reading_text, said_of
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.more import More
 from pantry_tui.app.widgets.roomline import RoomLine
 from pantry_tui.app.widgets.saidline import SaidLine
+from pantry_tui.app.widgets.typing import Typing
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.text import counted
@@ -44,13 +47,17 @@ HOW = (
     "Tab takes what stands in grey, Up brings earlier lines. A place and a colon (larder:) adds "
     "what stands there, line by line."
 )
+FROM_BEFORE = (
+    "This line is from before and is not booked yet. End goes on with it; what you type now takes "
+    "its place (Up brings it back)."
+)
 SHELF = (
     "What stands in {place}? One line each: 12 plum jam 2024. A day that is not said is not known. "
     "Another place and a colon goes on there; Esc on an empty line ends."
 )
 
 
-class LineInput(Input):
+class LineInput(Typing):
     """The line; a paste of several is handed to the screen whole."""
 
     def _on_paste(self, event: Paste) -> None:
@@ -58,10 +65,6 @@ class LineInput(Input):
             event.prevent_default()
             event.stop()
             cast(PutUpScreen, self.screen).pasted(event.text)
-
-    def action_delete_left_all(self) -> None:
-        """Ctrl+U clears the line, as the keys below say, wherever the cursor stands in it."""
-        self.value = ""
 
 
 class PutUpScreen(Recalls):
@@ -103,8 +106,8 @@ class PutUpScreen(Recalls):
         self.host.catch_up()
         self.reload()
         if self._left and self.line.value.strip():
-            self.line.cursor_position = len(self.line.value)
-            self.host.tell("This line is from before and is not booked yet. Ctrl+U clears it.")
+            self.line.selection = Selection(0, len(self.line.value))
+            self.host.tell(FROM_BEFORE)
             self._noted = True
         self._left = False
 
@@ -113,6 +116,8 @@ class PutUpScreen(Recalls):
         self._left = not isinstance(self.host.screen, ModalScreen)
         if self._left and self.line.value == self.filled:
             self.line.value = ""
+        elif self._left:
+            self.keep(self.line.value)
         SaidLine.hush(self)
 
     def action_clear(self) -> None:

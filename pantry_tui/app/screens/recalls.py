@@ -40,7 +40,7 @@ class Recalls(Screen[None]):
 
     def __init__(self) -> None:
         super().__init__()
-        self._typed: list[str] = []  # the lines that were booked at this sitting
+        self._typed: list[str] = []  # the lines of this sitting: booked, or left unfinished
         self._codes: set[str] = set()  # and the lid codes they got
         self._at = 0  # how many lines back; 0 is what is being typed
         self._draft = ""
@@ -113,7 +113,12 @@ class Recalls(Screen[None]):
         """It was booked."""
         self._at, self._draft, self._before = 0, "", made.reading
         self._codes.add(made.code)
-        self._typed = [one for one in self._typed if one != line] + [line]
+        self.keep(line)
+
+    def keep(self, line: str) -> None:
+        """Up brings it back."""
+        if line.strip():
+            self._typed = [one for one in self._typed if one != line] + [line]
 
 
 def ask_place(host: Host, place: Ask, then: Callable[[str | None, Climate | None], None]) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from pantry_tui.app.host import saw
@@ -13,7 +14,7 @@ from pantry_tui.core.safety.signs import also_said
 from pantry_tui.core.text import begun
 from pantry_tui.errors import PantryError
 from pantry_tui.services.lookup import signs
-from pantry_tui.services.rows import Done, SignAnswer
+from pantry_tui.services.rows import SignAnswer
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches
@@ -33,52 +34,76 @@ class _Signing:
     def __init__(self, screen: Touches, line: Line) -> None:
         self.screen, self.host, self.line = screen, screen.host, line
         self.words = ""
+        self.refs: Sequence[str] = (line.ref,)  # the containers that show it
+        # By its number; in the picture each has a cell of its own.
+        self._named = "/" in screen.meant or screen.here == "picture"
 
     def ask(self, about: str) -> None:
-        known = signs.to_choose(self.host.pantry, self.line.ref)
-        options = {_shown(one): one.words for one in known} | {OTHER: OTHER, UNSURE: UNSURE}
+        known = {_shown(one): one for one in signs.to_choose(self.host.pantry, self.line.ref)}
         question = Choose(
             f"What do you see, smell or hear? ({about}) Letters find it.",
-            list(options),
+            [*known, OTHER, UNSURE],
             note=CAUTION,
             same=also_said,
             stays=OTHER,
+            rank=lambda one: known[one].danger if one in known else len(known),
         )
-        self.host.push_screen(question, given(lambda got: self._got(options[got])))
 
-    def _got(self, words: str) -> None:
+        def chosen(got: str) -> None:
+            self._got(known[got].words if got in known else got, question.unfound)
+
+        self.host.push_screen(question, given(chosen))
+
+    def _got(self, words: str, typed: str) -> None:
+        """`typed`: letters that found no sign, to be gone on with."""
         if words == OTHER:
-            question = TypeLine("What do you see, smell or hear?", "lid popped", accept=self._weigh)
-            self.host.push_screen(question, given(self._show))
+            title = "What do you see, smell or hear?"
+            question = TypeLine(title, "lid popped", typed, accept=self._weigh)
+            self.host.push_screen(question, given(self._which))
         elif words == UNSURE:
             self.host.push_screen(Page(f"{begun(UNSURE)}\n\n{UNSURE_SAYS}\n\n{CAUTION}"))
         else:
-            self._show(words)
+            self._which(words)
+
+    def _which(self, words: str) -> None:
+        """On which it is, where several stand on the line and none of them was named."""
+        self.words = words
+        row = self.line.row
+        many = row.container_ids if row is not None else ()
+        if len(many) < 2 or self._named:
+            self._show()
+            return
+        title = f"Which of the {len(many)} shows it? Of several, + says how many, from there on."
+        question = Choose(title, many, len(many))
+
+        def named(first: str) -> None:
+            at = many.index(first)
+            self.refs = [*many[at:], *many[:at]][: question.number]
+            self._show()
+
+        self.host.push_screen(question, given(named))
 
     def _weigh(self, words: str) -> SignAnswer:
-        return signs.weigh(self.host.pantry, self.line.ref, words)
+        return signs.weigh(self.host.pantry, self.refs[0], words)
 
-    def _show(self, words: str) -> None:
+    def _show(self) -> None:
         """What it means; Enter books it."""
-        self.words = words
         try:
-            said = self._weigh(words)
+            said = self._weigh(self.words)
         except PantryError as error:
             self.host.tell(error.message, refused=True)
             return
-        self.host.push_screen(Decide(sign_text(said)), self._decided)
+        self.host.push_screen(Decide(sign_text(said, self.refs)), self._decided)
 
     def _decided(self, yes: bool | None) -> None:
         if not yes:
             self.host.tell("Nothing was recorded.")
             return
-        row = self.line.row
-
-        def do() -> Done:
-            said = signs.mark(self.host.pantry, self.line.ref, self.words, **saw(row, signs.mark))
-            return Done(f"{said.code}: {said.sign}: {said.verdict}.")
-
-        self.host.attempt(do)
+        self.host.attempt(
+            lambda: signs.mark_all(
+                self.host.pantry, self.refs, self.words, **saw(self.line.row, signs.mark_all)
+            )
+        )
         self.screen.settle_list()
 
 

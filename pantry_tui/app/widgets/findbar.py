@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from textual.widgets import Input
-
 from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.app.widgets.typing import Typing
 from pantry_tui.services.stock.finding import HINT
 
 #: While words are typed no letter is a key, and the foot names none.
 _KEYS = (("Enter", "back to the list with these", ""), ("Esc", "shows all", "back"))
 
 
-class FindBar(Input):
+class FindBar(Typing):
     """Mounted when it is first asked for."""
 
     DEFAULT_CSS = """

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from textwrap import wrap
 
 from textual.content import Content
@@ -56,6 +57,13 @@ class WordLine(Static):
         """Lines that it may have on this screen."""
         height = self.app.size.height
         return 1 if height < LOW else max(MOST, height // SHARE)
+
+    def unsaid(self, text: str) -> str:
+        """`text` without its sentences that stand here already, whole; its first one stays."""
+        first, *others = re.split(r"(?<=[.!?])\s+", text)
+        if not self.display or self.cut:
+            return text
+        return " ".join([first, *(one for one in others if one not in self._said)])
 
     @property
     def cut(self) -> str:

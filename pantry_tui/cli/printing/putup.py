@@ -20,6 +20,7 @@ def reading(read: PutUpReading) -> list[str]:
     times = "x " if read.size[:1].isdecimal() else ""  # "4 2 lb packs" are read as 42
     count = " ".join(f"{read.count} {times}{read.size} {read.container}".split())
     made = say(read.made) if read.made else "unknown"
+    made += f" (the first day of {read.made_in})" if read.made_in else ""
     lines = [
         f"food: {clean(read.food) or 'not said'}",
         f"method: {read.method or 'not said'}",

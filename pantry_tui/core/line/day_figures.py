@@ -20,6 +20,7 @@ class Day:
     ask: tuple[str, tuple[str, ...], str] | None = None
     weekday: int | None = None  # of a day that is named by it alone, Monday 0
     among: str = ""  # the words of which it is the first day, "this week"
+    first_of: str = ""  # the month or the year of which it is the first day, "March 2026"
     opened: date | None = None  # on which it was opened, which is no day on which it was made
 
 
@@ -27,7 +28,8 @@ def numeric(said: str, today: date) -> Day:
     read = readings(said, today)
     days = [day for day in read if day <= today] or read  # nothing was done on a day to come
     if len(days) == 1:
-        return Day(days[0])
+        month = len(re.split(r"[./-]", said.rstrip("."))) == 2 and re.search(r"\d{4}", said)
+        return Day(days[0], first_of=f"{days[0]:%B} {days[0].year}" if month else "")
     if not days:
         return Day(ask=(said, (), f"{said} is no day of the calendar: give another date."))
     named = " or ".join(dates.say(day) for day in days)

@@ -234,7 +234,7 @@ def _named(line: Line, i: int, today: date) -> tuple[int, Day | None]:
     season = SEASONS.get(line.word(at), 0)
     stop, year = _year_at(line, at + 1)
     if year and season:
-        return stop, Day(date(year, season, 1))
+        return stop, Day(date(year, season, 1), first_of=f"{line.word(at)} {year}")
     return i, None
 
 
@@ -297,10 +297,9 @@ def _with_year(line: Line, i: int, day: int, month: int, today: date) -> tuple[i
     """A day of a month (0: its first) in the year behind it, or the last such day."""
     stop, year = _year_at(line, i)
     try:
-        if year:
-            return stop, Day(date(year, month, day or 1))
-        this = date(today.year, month, day or 1)
-        return stop, Day(this if this <= today else date(today.year - 1, month, day or 1))
+        that = date(year or today.year, month, day or 1)
+        that = that if year or that <= today else date(today.year - 1, month, day or 1)
+        return stop, Day(that, first_of="" if day else f"{that:%B} {that.year}")
     except ValueError:
         said = f"{day} {month}"
         return stop, Day(ask=(said, (), "That is no day of the calendar: give another date."))
@@ -330,4 +329,4 @@ def _year(line: Line, i: int, today: date) -> tuple[int, Day | None]:
 
     if unit_at(line, stop)[1]:
         return i, None
-    return stop, Day(date(year, 1, 1))
+    return stop, Day(date(year, 1, 1), first_of=str(year))

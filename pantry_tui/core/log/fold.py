@@ -7,7 +7,7 @@ from the events that touch them alone, so that one act reads one batch; whole.py
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date, datetime
 from fractions import Fraction
 
@@ -307,7 +307,7 @@ class _Batch:
         if id_ in self.turns or id_ in self.drawn:
             later = ordered([*self.turns[id_], *opening(self.drawn[id_], self.turns[id_])])
             turns = weighed((first, *later), self.batch.size, one.first, self.draws[id_])
-            state = next(turn.state for turn in reversed(turns) if turn.state is not None)
+            state = _state_now(turns, {turn.event for turn in self.drawn[id_]})
             place = stands([first, *self.turns[id_]])
         return replace(one, state=State.GONE if one.fate else state, place=place, turns=turns)
 
@@ -322,6 +322,17 @@ class _Batch:
                 began = some_time(made, datetime.fromisoformat(event.recorded), event.day)
             self.came[key] = Turn(began, event.id, place, state)
         return self.came[key]
+
+
+def _state_now(turns: Sequence[Turn], draws: Collection[str]) -> State:
+    """What it is called after these turns. The rest of a pack that was thawed and drawn from is
+    thawed still, since that is what tells how long it keeps."""
+    said = [turn for turn in reversed(turns) if turn.state is not None]
+    state = said[0].state
+    assert state is not None
+    drawn = state is State.OPEN and said[0].event in draws
+    before = next((turn.state for turn in said if turn.event not in draws), state)
+    return State.THAWED if drawn and before is State.THAWED else state
 
 
 #: What a correction may say anew.

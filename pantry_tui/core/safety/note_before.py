@@ -85,16 +85,22 @@ def _stands(sentence: str, keys: Collection[str], shown: Signed) -> bool:
 def names_enough(sentence: str, shown: Signed) -> bool:
     """Whether it asks which of the containers a note meant, and as many have `shown` a sign as the
     note speaks of, one at least; never where it does not say how many."""
-    from pantry_tui.core.safety.note_share import how_many  # loaded where a note is read
+    named, told = so_many_named(sentence, shown)
+    return told is not None and named >= max(1, told)
 
-    if not asks_which(sentence):
-        return False
+
+def so_many_named(sentence: str, shown: Signed) -> tuple[int, int | None]:
+    """How many of the containers that a note meant are named by now, and of how many it speaks;
+    None where it does not say, or asks nothing."""
     thrown, unsealed = shown
     signed = thrown + (unsealed if OF_LIDS in sentence else 0)
     quote = re.match(rf"(?s)(?:{QUOTES}|{_QUOTED})({_STRING})", sentence)
-    said = re.sub(r"\\(.)", r"\1", quote[1][1:-1]) if quote else ""
-    told = None if len(said) == _CUT else how_many(said)
-    return told is not None and signed >= max(1, told)
+    if quote is None or not asks_which(sentence):
+        return signed, None
+    from pantry_tui.core.safety.note_share import how_many  # loaded where a note is read
+
+    said = re.sub(r"\\(.)", r"\1", quote[1][1:-1])
+    return signed, None if len(said) == _CUT else how_many(said)
 
 
 def _asks_for_another(sentence: str, keys: Collection[str]) -> bool:

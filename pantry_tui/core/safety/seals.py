@@ -9,7 +9,7 @@ from pantry_tui.core.safety.denial import DENIED, DENYING, NOT_IN_SHORT
 
 #: The small job of looking at them, as data/tending.csv calls it, and what is said until then.
 CHECK = "check the seals"
-FIRST = "Check the seals first: that they held is not booked yet."
+FIRST = "Check the seals first (see `jobs`): that they held is not booked yet."
 #: What a lid is called.
 _LID = frozenset({"seal", "sealed", "lid", "lids", "seals", "cap", "caps"})
 #: It did not hold, where a lid is spoken of.

@@ -193,6 +193,8 @@ _SAME = {
 }  # fmt: skip
 
 
+#: Words of signs that a lid did not hold.
+_UNSEALED = ("unsealed", "loose", "springs", "leaking", "vacuum", "pulled", "rim")
 #: What people say, and words of signs that it may stand for. Only for finding a sign to look at:
 #: nobody is taken to have said one of them.
 _ALSO_SAID = {
@@ -206,7 +208,8 @@ _ALSO_SAID = {
     "pop": ("swollen", "loose", "lid", "unsealed", "springs"),
     "bulging": ("swollen", "puffed"), "bloated": ("swollen", "puffed"),
     "blown": ("swollen", "puffed"), "domed": ("swollen",),
-    "unsealed": ("unsealed", "loose"), "open": ("open", "loose", "unsealed"),
+    "seal": _UNSEALED, "seals": _UNSEALED, "sealed": _UNSEALED, "failed": _UNSEALED,
+    "vacuum": _UNSEALED, "unsealed": _UNSEALED, "open": ("open", "loose", "unsealed"),
     "fizzing": ("fizz", "bubbl", "hiss", "spurt", "foam", "gas", "moving"),
     "fizzy": ("fizz", "bubbl", "hiss", "spurt", "foam", "gas", "moving"),
     "bubbling": ("bubbl", "fizz", "moving"), "foamy": ("foam", "froth"),

@@ -65,6 +65,7 @@ def checked(
     possible = found.still_possible if processed else ""
     spoken = note or "temperature" in record
     told = _kept(p, method, food, size, record, note, doubted) if spoken else ()
+    told = (*told, *_put_in(p, method, food, note))
     kept = (*told, *(one for one, of_process in with_parts if not of_process))
     problems = tuple(dict.fromkeys((*processed, *kept)))
     return Doubt(problems, possible) if problems else None
@@ -89,9 +90,29 @@ def _of_parts(
             yield made_of.made_with(used), True
         elif made_of.in_a_ferment(method, food, used):
             yield made_of.made_with(used, made_of.IN_A_FERMENT), False
+        elif made_of.in_acid(method, food, used):
+            yield made_of.made_with(used, made_of.KEEPS_COLD_ALONE), False
+        elif method is Method.FREEZER_JAM and untested_with(Method.JAM, food, used.food):
+            yield made_of.made_with(used, made_of.NO_COLD), False
         elif method not in LIDDED:
             told = (why for one in names for why in put_in(method, food, one))
             yield from ((made_of.made_with(used, why), False) for why in islice(told, 1))
+
+
+def _put_in(p: Pantry, method: Method, food: FoodFacts, note: str) -> Iterator[str]:
+    """A sentence of each clause of a note that names an animal food which lies in it, as if that
+    were a part of it."""
+    from pantry_tui.core.safety import made_of
+    from pantry_tui.core.safety.note_before import QUOTES
+    from pantry_tui.core.safety.notes import clauses
+
+    for typed, clause in clauses(note):
+        for used in made_of.strange(food, made_of.told_in(clause, p.tables.named)):
+            why = made_of.IN_A_FERMENT if made_of.in_a_ferment(method, food, used) else ""
+            why = why or (made_of.KEEPS_COLD_ALONE if made_of.in_acid(method, food, used) else "")
+            if why:
+                yield f"{QUOTES}{typed!r}: {why}"
+                break
 
 
 def used_in(p: Pantry, batch: Batch) -> tuple[Used, ...]:

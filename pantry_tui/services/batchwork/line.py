@@ -335,4 +335,5 @@ def _reading(
         problems=tuple(problems),
         asks=tuple(asks),
         opened=day.opened,
+        made_in=(day.first_of or day.among) if made == day.day else "",
     )

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.lidcode import normal_code
-from pantry_tui.core.model import DAY_MIN, Batch
-from pantry_tui.core.words import Climate, Method, State
+from pantry_tui.core.model import DAY_MIN
+from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork.out_of import read_as
 from pantry_tui.services.batchwork.understood import line_at
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done, PutUp, PutUpReading, Source
+from pantry_tui.services.rows import Done, PutUp, Source
 from pantry_tui.services.stock import act
 from pantry_tui.services.stock.pick import batch_named, containers_named
 from pantry_tui.services.stock.seen import At, still
@@ -44,34 +45,11 @@ def repack(
 def _repack(p: Pantry, ref: str, line: str, took: str, at: At | None, stood: str) -> PutUp:
     batch = batch_named(p, ref)
     line = line_at(p, line, stood)
-    reading = _read(p, batch, line)
+    reading = read_as(p, batch, line, putup.read)
     if reading.sources:
         raise BadInput("Say what it is made from once: by the lid code before the line.")
     reading = replace(reading, sources=(Source(normal_code(ref), took),))
     return putup.put_up(p, reading, at=at)
-
-
-def _read(p: Pantry, batch: Batch, line: str) -> PutUpReading:
-    """The line, and beside it what it does not say of the food and how that is kept. Words that
-    are understood only beside the food (the water of "boiling-water canned") are read so."""
-    plain = putup.read(p, line)
-    frozen = plain.place and p.find_place(plain.place).climate is Climate.FREEZER
-    food, method = batch.food.name, (Method.FROZEN if frozen else batch.method).value
-    missing = [method] if plain.method is None else []
-    missing += [] if plain.food and not _names_a_way(p, plain) else [food]
-    first = putup.read(p, ", ".join((*missing, line))) if missing else plain
-    ways = () if _is_clear(first) else ([food], [method, food])
-    others = (putup.read(p, ", ".join((*said, line))) for said in ways)
-    return next(filter(_is_clear, others), first)
-
-
-def _is_clear(reading: PutUpReading) -> bool:
-    return not (reading.problems or reading.unread)
-
-
-def _names_a_way(p: Pantry, reading: PutUpReading) -> bool:
-    """Whether the food is but the name of the method: "jam" alone is a jam of several fruits."""
-    return reading.method is not None and putup.read(p, reading.method.value).food == reading.food
 
 
 def _at_the_latest(p: Pantry, at: At | None) -> At | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
@@ -26,6 +27,7 @@ from pantry_tui.services.batchwork.contents import beyond_any, size_of, with_con
 from pantry_tui.services.batchwork.kitchen import kitchen
 from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
+from pantry_tui.services.batchwork.out_of import or_out_of_one, read_part, take_part
 from pantry_tui.services.batchwork.prepared import (
     contradicted,
     named_way,
@@ -43,11 +45,14 @@ def read(
     """What a plain-English line says, and `details` of its process and a `note` beside it; problems
     and unread words are named, nothing is dropped."""
     rest, sources = take_sources(p, line)
+    if not sources and (part := take_part(p, line)) is not None:
+        reading = read_part(p, part, partial(read, note=note))
+        return replace(reading, process=(*reading.process, *details))
     if note and not sources:
         note, sources = take_sources(p, note)
     reading, typed = read_line(rest, kitchen(p), note)
     reading = replace(reading, sources=sources, process=(*reading.process, *details))
-    return _checked(p, reading, typed or reading.food)
+    return or_out_of_one(p, _checked(p, reading, typed or reading.food))
 
 
 def read_at(p: Pantry, line: str, place: str) -> PutUpReading:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import Any
+from typing import Any, NamedTuple
 
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
@@ -15,6 +15,8 @@ from pantry_tui.services.stock.pick import batch_named, name_of
 from pantry_tui.store import log as events_of
 from pantry_tui.store.store import reading
 
+#: So many letters of the end of an id name an act; fewer are taken for something else.
+NAMES = 6
 _TAKEN_BACK = said.Undo | said.Redo
 
 
@@ -31,26 +33,35 @@ class LogLine:
     undone: bool
 
 
+class Shown(NamedTuple):
+    """A line of the log in words, with the lid code of its batch ("" for none), its id and kind."""
+
+    code: str
+    text: str
+    id: str
+    kind: str
+
+
 def log(p: Pantry, code: str | None = None) -> list[str]:
     """The log in words, oldest first; undone lines say so."""
-    return [text for _, text in log_lines(p, code)]
+    return [one.text for one in log_lines(p, code)]
 
 
-def log_lines(p: Pantry, code: str | None = None) -> list[tuple[str, str]]:
-    """The same, each line with the lid code of its batch ("" when it is about none)."""
-    return [(one.code, _text(one)) for one in entries(p, code)]
+def log_lines(p: Pantry, code: str | None = None) -> list[Shown]:
+    """The same, each line with the lid code of its batch, and its id."""
+    return [_shown(one) for one in entries(p, code)]
 
 
 def log_window(
     p: Pantry, start: int, stop: int, code: str = "", *, text: str = ""
-) -> tuple[int, list[tuple[str, str]]]:
+) -> tuple[int, list[Shown]]:
     """How many lines the log has that hold every word of `text`, of one batch where a `code` is
-    given; and those from `start` up to `stop`, each with the lid code of its batch ("" for none).
-    The oldest line is line 0. Raises BadInput for a code that is not known."""
+    given; and those from `start` up to `stop`. A word may be an id, or the end of one. The oldest
+    line is line 0. Raises BadInput for a code that is not known."""
     words = text.lower().split()
     if words:
         found = p.once(f"log {code}", lambda: log_lines(p, code or None))
-        held = [one for one in found if all(word in one[1].lower() for word in words)]
+        held = [one for one in found if all(_holds(one, word) for word in words)]
         return len(held), held[max(start, 0) : max(stop, 0)]
     where, values = _about(p, code)
     with reading(p.path):
@@ -62,7 +73,11 @@ def log_window(
         holes = ", ".join("?" * len(ids))
         events = events_of.select(p.store.db, f"WHERE id IN ({holes})", ids)
         events_of.refuse_fewer(events, ids)
-    return total, [(one.code, _text(one)) for one in _lines(p, events)]
+    return total, [_shown(one) for one in _lines(p, events)]
+
+
+def _holds(line: Shown, word: str) -> bool:
+    return word in line.text.lower() or (len(word) >= NAMES and line.id.lower().endswith(word))
 
 
 def entries(p: Pantry, code: str | None = None) -> list[LogLine]:
@@ -89,17 +104,22 @@ def _lines(p: Pantry, events: Sequence[Event]) -> list[LogLine]:
     return [_line(p, event, event.id in gone) for event in events]
 
 
+def hour_of(event: Event) -> str:
+    """ "18:30", "" where only the day is known."""
+    return "" if event.at is None or event.at < 0 else f"{event.at // 60:02d}:{event.at % 60:02d}"
+
+
 def _line(p: Pantry, event: Event, undone: bool) -> LogLine:
-    at = "" if event.at is None or event.at < 0 else f"{event.at // 60:02d}:{event.at % 60:02d}"
     day = event.day.isoformat()
     code = _code(p, event)
-    return LogLine(event.id, day, at, event.did.value, code, describe(p, event), undone)
+    return LogLine(event.id, day, hour_of(event), event.did.value, code, describe(p, event), undone)
 
 
-def _text(line: LogLine) -> str:
+def _shown(line: LogLine) -> Shown:
     undone = " (undone)" if line.undone else ""
     day = dates.say(dates.iso(line.day))
-    return f"{day}{' ' + line.at if line.at else ''}: {line.says}{undone}"
+    text = f"{day}{' ' + line.at if line.at else ''}: {line.says}{undone}"
+    return Shown(line.code, text, line.id, line.kind)
 
 
 def _code(p: Pantry, event: Event) -> str:
@@ -237,7 +257,7 @@ def _how_long(payload: said.Outage) -> str:
 
 
 def _instead(payload: said.Reading | said.Outage) -> str:
-    return f", in place of {payload.instead_of[-6:]}" if payload.instead_of else ""
+    return f", in place of {payload.instead_of[-NAMES:]}" if payload.instead_of else ""
 
 
 _HOUSE: dict[type[said.Payload], Callable[[Pantry, Any], str]] = {

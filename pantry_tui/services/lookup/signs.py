@@ -39,7 +39,7 @@ from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.lookup.sign_named import possible, sign_named
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import SignAnswer, SignRow
+from pantry_tui.services.rows import Done, SignAnswer, SignRow
 from pantry_tui.services.stock import tables
 from pantry_tui.services.stock.pick import (
     batch_named,
@@ -49,6 +49,7 @@ from pantry_tui.services.stock.pick import (
     refuse_unless_alike,
 )
 from pantry_tui.services.stock.seen import At, still, when
+from pantry_tui.services.stock.signed import still_to_name
 
 #: What a person says of a container that was looked at and shows nothing.
 LOOKED_WORDS = "looks sound"
@@ -58,10 +59,12 @@ READING = "Verdict and disposal are this program's strict reading of the source.
 
 
 class Choice(NamedTuple):
-    """A sign that may be seen on a container; a harmless one changes nothing."""
+    """A sign that may be seen on a container; a harmless one changes nothing. `danger`: 0 for the
+    worst that it may mean here."""
 
     words: str
     harmless: bool
+    danger: int = len(SEVERITY)
 
 
 def to_choose(p: Pantry, ref: str) -> list[Choice]:
@@ -73,15 +76,18 @@ def to_choose(p: Pantry, ref: str) -> list[Choice]:
     closed = last_state(container) is State.SEALED
     method = p.stock.batches[container.batch].method
 
-    def rank(sign: Sign) -> tuple[bool, bool, bool, int]:
-        worst = SEVERITY.index(verdict_of(sign, method, food, closed))
-        of_any, by_name = "*" in sign.foods, food.name in sign.foods
-        return sign.verdict is SignVerdict.HARMLESS, of_any, not by_name, worst
+    def danger(sign: Sign) -> int:
+        return SEVERITY.index(verdict_of(sign, method, food, closed))
 
-    found = sorted(possible(p, container), key=rank)
-    harmless = {one.words: one.verdict is SignVerdict.HARMLESS for one in reversed(found)}
-    words = dict.fromkeys(one.words for one in found)
-    return [*(Choice(one, harmless[one]) for one in words), Choice(LOOKED_WORDS, False)]
+    def rank(sign: Sign) -> tuple[bool, bool, bool, int]:
+        of_any, by_name = "*" in sign.foods, food.name in sign.foods
+        return sign.verdict is SignVerdict.HARMLESS, of_any, not by_name, danger(sign)
+
+    choices: dict[str, Choice] = {}
+    for one in sorted(possible(p, container), key=rank):
+        harmless = one.verdict is SignVerdict.HARMLESS
+        choices.setdefault(one.words, Choice(one.words, harmless, danger(one)))
+    return [*choices.values(), Choice(LOOKED_WORDS, False)]
 
 
 def weigh(p: Pantry, ref: str, text: str) -> SignAnswer:
@@ -121,7 +127,20 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
     sign = sign_named(p, container, text)
     payload, sisters = showing(p, (container,), sign, at)
     p.book(payload, **when(at))
-    return _answer(p, container, sign, payload.verdict, sisters, text)
+    answer = _answer(p, container, sign, payload.verdict, sisters, text)
+    still_to = still_to_name(p, p.stock.batches[batch.id])
+    return replace(answer, do=(*answer.do, still_to)) if still_to else answer
+
+
+def mark_all(p: Pantry, refs: Sequence[str], text: str, *, saw: str = "") -> Done:
+    """Record a sign on each of these containers of one batch in one booking, and say how many of
+    those that its note speaks of are named then."""
+    with p.together():
+        # What a screen showed of them holds until the first is booked.
+        said = [mark(p, ref, text, saw="" if at else saw) for at, ref in enumerate(refs)]
+    codes = ", ".join(one.code for one in said)
+    still_to = still_to_name(p, batch_named(p, refs[0]))
+    return Done(f"{codes}: {said[0].sign}: {said[0].verdict}.", (still_to,) if still_to else ())
 
 
 def _refuse_what_looks_cannot_tell(p: Pantry, batch: Batch) -> None:

@@ -10,8 +10,6 @@ from typing import NamedTuple
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.as_noted import culled_of
-from pantry_tui.core.keeping.doubt import found_unsealed
-from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
@@ -34,6 +32,7 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.services.stock.recheck import strictest_altitude
+from pantry_tui.services.stock.signed import signed_of
 from pantry_tui.services.stock.view import note_aside
 from pantry_tui.services.stock.whatitis import (
     food_meant,
@@ -99,9 +98,9 @@ def correct(
     if other or note is not None:
         meant = _Meant(facts, kept, batch.filled or shown, record)
         against = _against(p, batch, meant, note, keys, other=other)
-    signed = _signed(p, batch)
+    named = signed_of(p, batch)
     # A note alone lifts nothing (core.log.fold); a record does, and here it is the same record.
-    lifts = note is not None and any(_named(one, signed) for one in batch.doubt)
+    lifts = note is not None and any(_named(one, named) for one in batch.doubt)
     before, made_of_it = _judged(p, batch.id), _judged_made(p, batch.id)
     p.book(
         said.Correct(
@@ -172,7 +171,7 @@ def _against(
 ) -> Doubt:
     """What stands against it as it is put right, `keys` of its record too. Where nothing but its
     note is (no `other`), what stood against it stands: a note lifts nothing."""
-    feet, signed = strictest_altitude(p, batch), _signed(p, batch)
+    feet, signed = strictest_altitude(p, batch), signed_of(p, batch)
     told = batch.note if note is None else note
     used = used_in(p, batch)
 
@@ -201,15 +200,6 @@ def _refuse_unculled(p: Pantry, batch: Batch, note: str) -> None:
             f"Its note says {told[0]!r}: take the bad ones out first and book "
             f'`sign {batch.code} "looks sound"`; then put the note right.'
         )
-
-
-def _signed(p: Pantry, batch: Batch) -> tuple[int, int]:
-    """How many of its containers, here or gone, showed a sign that throws them away; how many more
-    were found in time with a lid that did not hold."""
-    mine = [one.signs for one in p.containers_of(batch)]
-    thrown = [any(seen.verdict in UNFIT for seen in signs) for signs in mine]
-    loose = [any(map(found_unsealed, signs)) for signs in mine]
-    return sum(thrown), sum(lid and not bad for lid, bad in zip(loose, thrown, strict=True))
 
 
 def _left_out(note: str, method: Method, record: Mapping[str, str]) -> dict[str, str]:

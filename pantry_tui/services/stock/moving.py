@@ -178,6 +178,18 @@ def _frozen_as_it_is(
     )
 
 
+def comes_fresh(p: Pantry, container: Container, to: Place) -> bool:
+    """Whether it is good and comes into a freezer in which it may stand as it is, with a last day
+    or with no figure: frozen there it would be another thing."""
+    state, before = _state_there(p, container, to), p.judge(container)
+    if not _comes_to_freeze(p, container, to, state) or not before.usable:
+        return False
+    after = _as_if_moved(p, container, to, state, p.clock.now)
+    if after.refused or {before.verdict, after.verdict} & UNFIT:
+        return False
+    return after.verdict is Verdict.UNKNOWN or after.discard_after is not None
+
+
 def _comes_to_freeze(p: Pantry, container: Container, to: Place, state: State) -> bool:
     comes = p.stock.places[container.place].climate is not Climate.FREEZER
     return comes and state is not State.THAWED and to.climate is Climate.FREEZER

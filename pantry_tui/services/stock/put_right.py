@@ -4,7 +4,7 @@ and the old one again where the new one is taken back."""
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import TypeVar
 
@@ -13,7 +13,7 @@ from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.moments import when as moment_of
-from pantry_tui.core.model import DAY_MIN, Place
+from pantry_tui.core.model import DAY_MIN, Cut, Place
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import begun, clean
@@ -109,6 +109,47 @@ def power_cut(p: Pantry, id_: str, hours: Hours) -> Done:
     return _booked(p, place, event, new, At(cut.end.day))
 
 
+def power_cuts(p: Pantry, ids: Sequence[str], cut: Cut) -> Done:
+    """Put power cuts right that were booked as one, by what is told anew of all of it. Raises as
+    `power_cut` does."""
+    with p.together():
+        done = [_cut_anew(p, id_, cut) for id_ in ids]
+    told = dict.fromkeys(one for each in done for one in each.warnings)
+    last = sorted(told, key=lambda one: one == CAUTION)
+    return Done(" ".join(one.message for one in done), tuple(last))
+
+
+@booked
+def _cut_anew(p: Pantry, id_: str, cut: Cut) -> Done:
+    event, old = _act(p, id_, said.Outage)
+    place = p.ever[old.place]
+    new = cut_hours.as_booked(place, cut)._replace(instead_of=event.id)
+    return _booked(p, place, event, new, At(cut.end.day))
+
+
+def now_standing(p: Pantry, id_: str) -> Event:
+    """The standing act of that id, or what stands in its place by now. Raises as `named_act`."""
+    event = named_act(p, id_)
+    while (newer := _in_its_place(p, event)) is not None:
+        event = newer
+    return event
+
+
+def booked_with(p: Pantry, event: Event) -> list[Event]:
+    """The power cuts that were booked as one with this one and stand as they were, this one
+    first."""
+    found = log.together(p.store.db, event.together) if event.together else []
+    cuts = (one for one in found if isinstance(one.payload, said.Outage) and one.id != event.id)
+    return [event, *(one for one in cuts if _in_its_place(p, one) is None)]
+
+
+def _in_its_place(p: Pantry, event: Event) -> Event | None:
+    if not isinstance(event.payload, said.Reading | said.Outage):
+        return None
+    of_place = standing(log.of_place(p.store.db, event.payload.place))
+    return next((o for o in of_place if getattr(o.payload, "instead_of", "") == event.id), None)
+
+
 def _refuse_old_looks(event: Event, old: said.Outage, hours: Hours) -> None:
     """What was seen at the end that was told says nothing of another one. Raises BadInput."""
     asked = ["--ice or --no-ice"] if old.ice is not None and hours.ice is None else []
@@ -136,9 +177,8 @@ def _act(p: Pantry, id_: str, kind: type[Kind]) -> tuple[Event, Kind]:
             f"{begun(describe(p, event))}: only a reading or a power cut is put right by its id, a "
             f"batch by its lid code. `undo {event.id}` takes it back."
         )
-    for one in standing(log.of_place(p.store.db, event.payload.place)):
-        if getattr(one.payload, "instead_of", "") == event.id:
-            raise Refused(f"It is put right already: `correct {one.id}`, what stands in its place.")
+    if (newer := _in_its_place(p, event)) is not None:
+        raise Refused(f"It is put right already: `correct {newer.id}`, what stands in its place.")
     return event, event.payload
 
 

@@ -169,13 +169,18 @@ def read_line(p: Pantry, place: str, typed: str) -> Done:
     words = told.replace("%", " ").split()
     if not 1 <= len(words) <= 2:
         raise BadInput("Write the temperature, and the humidity if you know it: 38F 90%.")
-    try:
-        humidity = float(words[1]) if len(words) == 2 else None
-    except ValueError:
-        raise BadInput(f"{words[1][:20]!r} is no humidity: write 90 or 90%.") from None
+    humidity = read_humidity(words[1]) if len(words) == 2 else None
     warm = read_warmth(p, p.find_place(place).climate, words[0])
     since = read_since(after, this_minute(p)) if after.strip() else None
     return read(p, place, warm, humidity, since=since)
+
+
+def read_humidity(typed: str) -> float:
+    """("90", "90 %") -> 90.0. Raises BadInput."""
+    try:
+        return float(typed.replace("%", " "))
+    except ValueError:
+        raise BadInput(f"{typed[:20]!r} is no humidity: write 90 or 90%.") from None
 
 
 def this_minute(p: Pantry, at: At | None = None) -> datetime | None:

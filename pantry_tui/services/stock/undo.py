@@ -11,7 +11,7 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.text import begun
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.booking import take_back
-from pantry_tui.services.books.logbook import describe
+from pantry_tui.services.books.logbook import NAMES, describe
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
 from pantry_tui.services.setback import is_still_ahead
@@ -19,9 +19,6 @@ from pantry_tui.services.stock.pick import name_of, standing_in
 from pantry_tui.services.stock.places import is_taken
 from pantry_tui.store import log
 from pantry_tui.store.store import reading
-
-#: So many letters of the end of an id name an act; fewer are taken for something else.
-_NAMES = 6
 
 
 def newest(p: Pantry) -> Event | None:
@@ -94,8 +91,8 @@ def _event(p: Pantry, id_: str) -> Event | None:
 
 def named_act(p: Pantry, id_: str) -> Event:
     """A standing act by its id, or the end of it. Raises BadInput, Refused."""
-    if len(id_) < _NAMES:
-        raise BadInput(f"{id_!r} names no act: give its id, or the last {_NAMES} letters of it.")
+    if len(id_) < NAMES:
+        raise BadInput(f"{id_!r} names no act: give its id, or the last {NAMES} letters of it.")
     found = log.select(p.store.db, "WHERE id = ? OR id LIKE '%' || ?", (id_, id_))
     if len(found) != 1 or isinstance(found[0].payload, said.Undo | said.Redo):
         raise BadInput(f"{id_[:40]!r} names no act of the log: `pantry-tui log` lists them.")

@@ -15,6 +15,7 @@ from pantry_tui.errors import Refused
 from pantry_tui.reference.tending import load_tending
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.output import labels, paper
+from pantry_tui.services.output.plain_words import plainly
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
@@ -90,6 +91,18 @@ def test_a_day_before_the_last_fact_foresees_it_too(p: Pantry) -> None:
     assert all(day < CARE for day in days_of(weeks.week(p), code))
 
 
+def test_a_step_that_is_late_no_longer_keeps_it_out(p: Pantry) -> None:
+    code = up(p, VENISON + MADE.isoformat())
+    view.due(p)  # foresees that it will need care, and until when
+    later = MADE + timedelta(weeks=9)
+    with open_pantry(p.path, later) as fresh:
+        weeks.accept(fresh)  # the first thing that is done on that day, before anything is shown
+        found = weeks.week(fresh)
+        assert next(one for one in view.due(fresh) if one.code == code).verdict is Verdict.SOUND
+    assert max(days_of(found, code)) >= later + timedelta(days=3)
+    assert all(seals.FIRST in one for one in offered(found, code))
+
+
 def test_it_cannot_be_put_on_such_a_day(p: Pantry) -> None:
     code = up(p, VENISON + MADE.isoformat())
     wishes.pin(p, code, CARE - timedelta(days=1))
@@ -131,7 +144,7 @@ def test_a_supper_that_needs_no_thawing_says_it(p: Pantry) -> None:
 
 def test_papers_say_it_and_labels_do_not(p: Pantry) -> None:
     code = up(p, VENISON + MADE.isoformat())
-    assert seals.FIRST in "\n".join(paper.sheet(p, "larder").notes)
+    assert plainly(seals.FIRST) in "\n".join(paper.sheet(p, "larder").notes)
     assert all(seals.FIRST not in one.caution for one in labels.labels(p, [code]))
 
 

@@ -9,12 +9,12 @@ from pathlib import Path
 
 import pytest
 
-from pantry_tui.cli.moments import offset
 from pantry_tui.core.log.moments import when
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
+from pantry_tui.services.moments import offset
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, correct, moving, places, view
 from pantry_tui.services.stock.places_ever import begins_at
