@@ -89,7 +89,7 @@ _PLACE = (
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
     r"(?:door|front |back )?steps?|door ?mat|patio|terrace|deck|balcony|van|lorry|bus|train|lobby|"
     r"hall(?:way)?|(?:mail|letter|lunch) ?box|parcel|post|back ?pack|rucksack|hamper|tent|"
-    r"(?:shopping |school )bag|ambient|buffet)"
+    r"(?:shopping |school )bag|ambient|buffet|draining board|drainer|desk|trolley|office)"
 )
 WARM_PLACE = (
     r"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |my |warm |hot |coffee |kitchen |"
@@ -160,8 +160,9 @@ COOKING = (
 )
 MADE_SO = (
     r"\b(?:set(?! (?:it|them|the|this|out|on|aside|down|by)\b)|"
-    r"cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|drain\w*|proo?v?(?:ed|ing)|"
-    r"pellicle|before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
+    r"cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|"
+    r"drain(?!ing board|er)\w*|proo?v?(?:ed|ing)|pellicle|"
+    r"before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
     r"simmer\w*|slow cooker|oven|smoker|hung(?!.*\bafter)|rais(?:e|ed|ing)|dough|soak\w*|"
     r"macerat\w*|"
     r"in (?:the |its |their |a )?(?:sugar|salt|brine|cure|vinegar|spices|marinade))\b"

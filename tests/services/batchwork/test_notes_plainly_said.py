@@ -83,6 +83,11 @@ KITCHENS = {
     "2 lb shrimp, frozen, freezer": (
         ("bag of ice crystals, stuck in one lump",), ("stuck a label on it", "shells on"),
     ),
+    "3 lb chicken thighs, fresh, fridge": (
+        ("thawed on the draining board since breakfast", "sat under foil from lunch until Bo left",
+         "sat from lunch until the plumber left at 5"),
+        ("from the market, 8 pieces", "from lunch, wrapped at once", "in the fridge from lunch"),
+    ),
     "2 lb pork chops, fresh, fridge": (
         ("grey-green at the edges", "greenish", "turned green"),
         ("green peppercorns", "rainbow sheen", "in a green marinade"),
@@ -90,7 +95,8 @@ KITCHENS = {
     "5 pint jars peaches, boiling-water canned, larder, minutes=25": (
         ("used the small pot so water only came to the shoulders",
          "liquid gone from half the jars"),
-        ("a little foam on top of the syrup", "water came to the boil", "all pinged before bed"),
+        ("a little foam on top of the syrup", "started 6 pm, out 7 pm",
+         "water came to the boil", "all pinged before bed"),
     ),
     "2 packs beef jerky, dried, larder, temperature=160F": (
         ("bends like leather but sticky inside", "dried on the porch in the sun"),
