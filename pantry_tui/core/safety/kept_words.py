@@ -89,9 +89,12 @@ _PLACE = (
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
     r"(?:door|front |back )?steps?|door ?mat|patio|terrace|deck|balcony|van|lorry|bus|train|lobby|"
     r"hall(?:way)?|(?:mail|letter|lunch) ?box|parcel|post|back ?pack|rucksack|hamper|tent|"
-    r"(?:shopping |school )bag|ambient|buffet)"
+    r"(?:shopping |school )bag|ambient|buffet|draining board|drainer|desk|trolley|office)"
 )
-WARM_PLACE = rf"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |warm |hot )*{_PLACE})\b"
+WARM_PLACE = (
+    r"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |my |warm |hot |coffee |kitchen |"
+    rf"dining |garden |picnic |work )*{_PLACE})\b"
+)
 OUT_OF_THE_COLD = (
     r"(?<!ran )(?<!run )(?<!running )\bout of (?:the |our )?(?:fridge|refrigerator|freezer|cold)\b"
     r"(?! (?:bags?|space|room|boxes|tubs|paper|tape|labels?|shelf|shelves))"
@@ -118,7 +121,8 @@ LEFT_OUT = (
 #: The same where only a time says that it was too long.
 STOOD = (
     r"\b(?:left|stood|standing|sat|sitting|rested|waited|stayed|spent|cooled|cooling|lay|"
-    r"thawed|defrosted|(?<!ran )(?<!run )(?<!went )(?<!going )(?<!burnt )(?<!burned )(?<!sold )"
+    r"thawed|defrosted|(?:kept|wrapped|carried|transported|held|stayed) (?:\w+ )?(?:luke ?)?warm|"
+    r"(?<!ran )(?<!run )(?<!went )(?<!going )(?<!burnt )(?<!burned )(?<!sold )"
     r"(?<!gone )(?<!die )(?<!died )out)\b"
 )
 #: Part of making it: cultured in the warm, or kept hot.
@@ -145,7 +149,7 @@ WARM_SO_FAR = (
 ASKED = (
     r"(?:please )?(?:thaw|defrost|leave|let|keep|put|take|serve|rest|stand|bring|soak|"
     r"warm (?:through|up|gently|slowly|it|them)|"
-    r"marinate|set|store|eat|use)\b"
+    r"marinate|set(?! (?:it|them|the \w+) (?:out|on|by)\b.*\bcool)|store|eat|use)\b"
 )
 #: Cooking, which keeps it hot.
 COOKING = (
@@ -155,8 +159,10 @@ COOKING = (
     r"reduc\w*|bubbl\w*|ris(?:e|en|ing)|brought|bring|render\w*)\b"
 )
 MADE_SO = (
-    r"\b(?:set|cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|drain\w*|proo?v?(?:ed|ing)|"
-    r"pellicle|before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
+    r"\b(?:set(?! (?:it|them|the|this|out|on|aside|down|by)\b)|"
+    r"cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|"
+    r"drain(?!ing board|er)\w*|proo?v?(?:ed|ing)|pellicle|"
+    r"before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
     r"simmer\w*|slow cooker|oven|smoker|hung(?!.*\bafter)|rais(?:e|ed|ing)|dough|soak\w*|"
     r"macerat\w*|"
     r"in (?:the |its |their |a )?(?:sugar|salt|brine|cure|vinegar|spices|marinade))\b"
@@ -178,6 +184,8 @@ THAWED_SAFELY = r"\b(?:cold water|microwave\w*)\b"
 REFROZEN = (
     r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)(?! as)|"
     r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b|"
+    r"\b(?:stuck|clumped|fused|welded)(?: together)? (?:in|into|as) (?:1|a) (?:\w+ )?"
+    r"(?:lump|block|slab|mass|brick)\b|"
     r"\b(?:block|clump\w*|lump|slab|stuck|together)\b.*\b(?:(?:were|was|used to be|no longer|not) "
     r"loose|loose before)\b|"
     r"\b(?:second|third|2nd|3rd|another) (?:time|go|stint|spell|trip|round) (?:round )?"
@@ -195,6 +203,8 @@ FROZEN_BEFORE = (
 EXPIRED = (
     r"\b(?:past|after|beyond|over)(?: (?:its|the|their|his))? (?:use by|sell by|expir\w*|"
     r"date(?! (?:cake|syrup)))|\b(?:expired|out of date|gone over)\b|"
+    r"\b(?:use|sell|best|eat) (?:by|before)(?: date)? (?:was |on |of )?(?:last \w+day|\w+day last|"
+    r"yesterday|\d+ \w+ ago)\b|"
     r"\b(?:use by|sell by|expiry)(?: date)? (?:was|has been|had|passed|over|gone|yesterday|last)\b"
 )
 NOT_PASTEURISED = (
@@ -260,7 +270,8 @@ SOFTENED = (
 )
 #: Of flesh: slime that has begun (USDA FSIS, The color of meat and poultry; from memory).
 STICKY = (
-    r"\b(?:sticky|tacky|gluey|slick)\b(?! (?:label|tape|rice|ribs|glaze|sauce|toffee|bun|tag|note|"
+    r"\b(?:sticky|tacky|gluey|slick|slippery)\b"
+    r"(?! (?:skin|fish|eel|label|tape|rice|ribs|glaze|sauce|toffee|bun|tag|note|"
     r"weather|when (?:hot|cooked)))"
 )
 ABOVE_BRINE = (

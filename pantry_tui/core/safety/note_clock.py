@@ -40,7 +40,8 @@ _UNTIL = (
 _OPEN_ENDED = (
     r"\b(?:until|till|til|since|from) (?:about |after |nearly |gone )?"
     rf"\d{{1,2}}(?::\d\d)?(?:[ap]m)?\b{UNIT}"
-    r"(?! (?:to|till|until|-))"
+    rf"(?! (?:to|till|until|-))|\bfrom {_LED}{PART}\b(?! (?:to|till|until|-) (?:{PART}|\d))|"
+    r"\b(?:until|till|since) (?:\w+ ){1,5}(?:at|around) \d{1,2}\b"
 )
 #: Somebody was up so late.
 _SAT_UP = r"\b(?:sat|stayed|was|were|been) (?:up|awake)\b|\b(?:keep|kept|saved?|for|chilled)\b"

@@ -57,8 +57,11 @@ _LED = (
     r"after) )*"
 )
 #: An hour; of "dinner at 7" the hour, of "from 4 to 6" both.
-_TIME = rf"(?<!\w)(?:{PART} (?:at|about|around) )?({PART}\b|{_CLOCK})"
-_MEAL = r"(?:breakfast|brunch|lunch|tea|supper|dinner|meal)(?:time)? (?:at|about|around) \d"
+_TIME = rf"(?<!\w)(?:{PART} (?:was |is )?(?:at|about|around) )?({PART}\b|{_CLOCK})"
+_MEAL = (
+    r"(?:breakfast|brunch|lunch|tea|supper|dinner|meal)(?:time)? (?:was |is )?"
+    r"(?:at|about|around) \d"
+)
 _TOKEN = re.compile(
     rf"(?P<stop>;|,|\band\b|\bthen\b)|(?P<begins>\b(?:start\w*|began|begun|put on|lit|since|"
     rf"(?:on|onto|in|into) the (?:oven|stove|hob|smoker|slow cooker|grill))\b)|"

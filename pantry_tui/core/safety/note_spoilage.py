@@ -22,7 +22,7 @@ LIKE = r"(?:like|of) (?:(?:an?|the|old|wet|dirty|rotten|something|that|had|has|w
 OFF = (
     r"(?:off|bad|foul|funny|weird|odd|strange|wrong|awful|horrible|nasty|rott(?:en|ing)|putrid|"
     r"rancid|musty|mou?ldy|yeasty|boozy|winey|cheesy|fizzy|gassy|disgusting|revolting|dreadful|"
-    r"terrible|vile|"
+    r"terrible|vile|eggy|pongy|whiffy|manky|gross|yucky|"
     rf"{LIKE}(?:{FOUL}|{_OF_DRINK}))"
 )
 #: Sugar that yeasts worked on, as a smell or a taste; what was made with wine tastes of it.

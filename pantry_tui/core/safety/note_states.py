@@ -162,7 +162,8 @@ _OPENED = (
 _LID_OFF = r"\b(?:seal|cap|lid) (?:is |was )?(?:broken|off|gone|loose)\b"
 _CANNER = r"\b(?:canner|cooker|petcock|vent|valve|kettle|pan|pot)\b"
 _OPENED_ALONE = (
-    r"^(?:already |now |is )?open$|^(?:started|begun) (?:on|in|last|yesterday|today|this|\d)"
+    r"^(?:already |now |is )?open$|^(?:started|begun) "
+    r"(?:on|in|last|yesterday|today|this|\d(?!\d?(?::\d\d|[ap]m)))"
 )
 #: What else is opened.
 _OTHER_DOOR = (

@@ -70,13 +70,33 @@ KITCHENS = {
         ("has gone fizzy", "bubbling a bit at the edges", "bubbles"),
         ("thick enough to stand a spoon in", "needs salt", "simmered till it bubbled"),
     ),
+    "2 boxes paella, cooked meal, fridge": (
+        ("game night 8 to midnight on the coffee table", "wrapped warm in towels, 4 hours",
+         "set the pot on the back step to cool overnight", "smells eggy"),
+        ("kept warm for 1 hour", "set it out on a platter", "set aside for Ann", "egg on top",
+         "set the table for six"),
+    ),
+    "4 packs turkey slices, bought in, fridge": (
+        ("best before Monday last", "use by was last Monday", "slippery", "packet puffed"),
+        ("best before Monday", "half price sticker", "smoked flavour"),
+    ),
+    "2 lb shrimp, frozen, freezer": (
+        ("bag of ice crystals, stuck in one lump",), ("stuck a label on it", "shells on"),
+    ),
+    "3 lb chicken thighs, fresh, fridge": (
+        ("thawed on the draining board since breakfast", "sat under foil from lunch until Bo left",
+         "sat from lunch until the plumber left at 5"),
+        ("from the market, 8 pieces", "from lunch, wrapped at once", "in the fridge from lunch"),
+    ),
     "2 lb pork chops, fresh, fridge": (
         ("grey-green at the edges", "greenish", "turned green"),
         ("green peppercorns", "rainbow sheen", "in a green marinade"),
     ),
     "5 pint jars peaches, boiling-water canned, larder, minutes=25": (
-        ("water only came to the shoulders", "liquid gone from half the jars"),
-        ("a little foam on top of the syrup", "water came to the boil", "all pinged before bed"),
+        ("used the small pot so water only came to the shoulders",
+         "liquid gone from half the jars"),
+        ("a little foam on top of the syrup", "started 6 pm, out 7 pm",
+         "water came to the boil", "all pinged before bed"),
     ),
     "2 packs beef jerky, dried, larder, temperature=160F": (
         ("bends like leather but sticky inside", "dried on the porch in the sun"),
