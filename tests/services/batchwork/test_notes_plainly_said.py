@@ -75,7 +75,7 @@ KITCHENS = {
         ("green peppercorns", "rainbow sheen", "in a green marinade"),
     ),
     "5 pint jars peaches, boiling-water canned, larder, minutes=25": (
-        ("used the small pot so water only came to the shoulders", "liquid gone from half the jars"),
+        ("water only came to the shoulders", "liquid gone from half the jars"),
         ("a little foam on top of the syrup", "water came to the boil", "all pinged before bed"),
     ),
     "2 packs beef jerky, dried, larder, temperature=160F": (
