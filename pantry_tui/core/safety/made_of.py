@@ -91,6 +91,14 @@ _BY_ACID = frozenset(
         Method.FLAVOURED_VINEGAR, Method.SUGAR, Method.INFUSION,
     }
 )  # fmt: skip
+#: What dry, salted or smoked crops keep they keep without meat in them; of meat with fish in it
+#: nobody dries, salts or smokes both alike.
+_OF_ITS_KIND = frozenset(
+    {
+        Method.DRIED, Method.FREEZE_DRIED, Method.SALTED, Method.HOT_SMOKED, Method.COLD_SMOKED,
+    }
+)  # fmt: skip
+_CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.NUT})
 #: A knob of it keeps a jam from foaming.
 _KNOB = re.compile(r"\b(?:butter|ghee)\b")
 KEEPS_COLD_ALONE = (
@@ -148,7 +156,12 @@ def in_a_ferment(method: Method, food: FoodFacts, used: Used) -> bool:
 
 
 def in_acid(method: Method, food: FoodFacts, used: Used) -> bool:
-    """Whether animal or cooked food went into what acid, sugar or spirit keeps."""
+    """Whether animal or cooked food went into what acid, sugar or spirit keeps, or into crops that
+    are dried, salted or smoked; or fish into such meat."""
+    if method in _OF_ITS_KIND:
+        strange = _ANIMAL - {food.group} | ({Group.MEAL} if food.group in _CROPS else set())
+        of_a_kind = food.group in _CROPS or food.group in _ANIMAL
+        return of_a_kind and "animal" not in food.classes and used.food.group in strange
     if method not in _BY_ACID or food.group in ANIMAL or "animal" in food.classes:
         return False
     return used.food.group in ANIMAL and _KNOB.search(used.food.name) is None

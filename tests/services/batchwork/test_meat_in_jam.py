@@ -133,3 +133,37 @@ def test_what_seasons_a_ferment_is_none(p: Pantry, note: str) -> None:
 def test_what_belongs_into_it_is_none(p: Pantry, line: str, part: str) -> None:
     made = up(p, f"{line}, from half of {up(p, part).code}")
     assert made.verdict in (Verdict.SOUND, Verdict.EAT_SOON)
+
+
+@pytest.mark.parametrize(
+    ("line", "part"),
+    [
+        ("1 bag tomatoes, dried, larder", "4 lb beef, fresh, fridge"),
+        ("1 bag tomatoes, dried, larder", "4 packs prosciutto, bought in, fridge"),
+        ("1 bag strawberries, freeze-dried, larder", "4 lb ground beef, frozen, chest"),
+        ("1 bag beef, dried, larder", "4 lb trout, hot smoked, fridge"),
+        ("1 pack trout, hot smoked, fridge", "4 lb ground beef, frozen, chest"),
+        ("1 bag mushrooms, dried, larder", "4 pint tubs chicken soup, frozen, chest"),
+    ],
+)
+def test_no_name_of_another_kind_dries_or_smokes_meat_and_fish(
+    p: Pantry, line: str, part: str
+) -> None:
+    made = up(p, f"{line}, from {up(p, part).code}/1")
+    assert made.verdict is Verdict.UNKNOWN
+    assert not is_offered(p, made.code)
+
+
+@pytest.mark.parametrize(
+    ("line", "part"),
+    [
+        ("1 bag beef, dried, fridge", "4 lb ground beef, frozen, chest"),
+        ("1 bag jerky, dried, fridge", "4 lb beef, fresh, fridge"),
+        ("1 pack salmon, hot smoked, fridge", "4 lb trout, fresh, fridge"),
+        ("1 bag tomatoes, dried, larder", "4 lb tomatoes, fresh, fridge"),
+        ("1 bag fruit leather, dried, larder", "4 lb plums, fresh, fridge"),
+    ],
+)
+def test_of_its_own_kind_it_is_dried_and_smoked(p: Pantry, line: str, part: str) -> None:
+    made = up(p, f"{line}, from {up(p, part).code}/1")
+    assert made.verdict in (Verdict.SOUND, Verdict.EAT_SOON)
