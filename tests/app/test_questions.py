@@ -40,7 +40,9 @@ async def test_both_first_questions_say_what_enter_alone_takes(
     create(tmp_path / "store.db", altitude_ft=told, people=3)
     with open_pantry(tmp_path / "store.db", TODAY) as p:
         async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
             await pilot.press("1")
+            await pilot.pause()
             shown = said(painted(pilot))
             assert ("Enter alone: 1500 ft" if told else "Enter alone: not said") in shown
             assert "for example 900 ft" in shown

@@ -284,7 +284,7 @@ def test_a_bird_on_the_last_day_was_thawed_as_told_and_its_meal_is_taken(p: Pant
     p.today = sunday
     weeks.eaten(p, sunday)
     (row,) = view.due(p)
-    assert (row.amount, row.state) == ("9 lb", State.OPEN)
+    assert (row.amount, row.state) == ("9 lb", State.THAWED)
     late = row.discard_after
     assert late is not None
     assert late > sunday
