@@ -75,7 +75,9 @@ class _Signing:
         if len(many) < 2 or self._named:
             self._show()
             return
-        title = f"Which of the {len(many)} shows it? Of several, + says how many, from there on."
+        title = (
+            f"Which of the {len(many)} shows it? Where several do: + for how many, then the first"
+        )
         question = Choose(title, many, len(many))
 
         def named(first: str) -> None:
