@@ -14,6 +14,7 @@ from pantry_tui.core.keeping.no_day import best_or_why, best_said, discarded
 from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.text import agreed, clean, counted, singular
 from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork.made_from import say_sources
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
 from pantry_tui.services.books.year_words import year_of_losses
@@ -24,6 +25,7 @@ from pantry_tui.services.rows import (
     PutUp,
     PutUpReading,
     SignAnswer,
+    Took,
 )
 from pantry_tui.services.stock.rows import DueRow
 
@@ -197,8 +199,7 @@ def sign_text(said: SignAnswer, shown_by: Sequence[str]) -> str:
         ("Why", said.reasons),
         ("Source", said.sources),
     )
-    codes = ", ".join(map(str, shown_by[1:]))
-    also = f" and on {codes}" if codes else ""
+    also = "".join(f" and {one}" for one in shown_by[1:])
     head = f"{said.code}{also}, {clip(said.sign, 100)}: {verdict(said.verdict)}"
     body = [
         heading + "\n" + "\n".join(f"  {clean(line)}" for line in lines)
@@ -259,6 +260,9 @@ def reading_text(
         f"made           {_made_on(reading)}",
     ]
     lines += [f"opened         {day(reading.opened)}"] if reading.opened else []
+    lines += (
+        [f"from           {clip(say_sources(reading.sources), 200)}"] if reading.sources else []
+    )
     lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
     lines += [f"printed        {day(reading.printed)}"] if reading.printed else []
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []
@@ -298,6 +302,11 @@ def said_of(made: PutUp) -> str:
     return clean(f"{so_many(read)} {singular(read.food) if one else read.food}{kept}{state}")
 
 
+def _taken(one: Took) -> str:
+    left = f"{one.left or 'nothing'} left in it"
+    return f"from           {one.took or 'all'} of {one.container}; {left}"
+
+
 def booked_text(made: PutUp) -> str:
     """What was put up just now, and the code to write on it, unless it must go."""
     code = f"Lid code {made.code}" if made.verdict in UNFIT else f"Write {made.code} on every lid."
@@ -307,6 +316,7 @@ def booked_text(made: PutUp) -> str:
             "",
             said_of(made),
             f"place          {made.reading.place}",
+            *map(_taken, made.made_from),
             f"best by        {best_or_why(made.good_until, made.why_no_best)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
             f"verdict        {verdict(made.verdict)}",

@@ -112,6 +112,16 @@ async def test_a_place_that_is_not_there_is_made_and_taken_back_with_the_batch(p
         assert line(pilot).value == "6 jars plum jam, back porch"
 
 
+async def test_a_place_that_is_new_goes_before_the_one_that_was_filled_in(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("S", "down", "p")
+        await pilot.pause()
+        assert line(pilot).value == "north wall, "
+        await pilot.press(*"6 jars plum jam, back porch", "enter", "1")
+    (place,) = {one.place for one in p.containers_of(newest(p))}
+    assert p.places[place].name == "back porch"
+
+
 async def test_a_misspelt_place_is_not_made_by_accident(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(100, 30)) as pilot:
         await pilot.press("p", *"6 jars plum jam, lardre", "enter", "6")
@@ -165,5 +175,8 @@ async def test_half_of_a_batch_is_frozen_as_it_is_said(p: Pantry) -> None:
     places.add(p, "fridge", "fridge")
     code = putup.put_up(p, putup.read(p, "1 2-lb pack pork, fresh, fridge, yesterday")).code
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
-        await pilot.press("p", *f"half of {code}, ice chest", "enter")
+        await pilot.press("p", *f"half of {code}, ice chest")
+        assert f"from           half of {code}" in below(pilot)
+        await pilot.press("enter")
+        assert f"from           1 lb of {code}/1; 1 lb left in it" in below(pilot)
     assert (newest(p).food.name, newest(p).method) == ("pork", "frozen")

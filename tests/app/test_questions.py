@@ -40,7 +40,9 @@ async def test_both_first_questions_say_what_enter_alone_takes(
     create(tmp_path / "store.db", altitude_ft=told, people=3)
     with open_pantry(tmp_path / "store.db", TODAY) as p:
         async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.pause()
             await pilot.press("1")
+            await pilot.pause()
             shown = said(painted(pilot))
             assert ("Enter alone: 1500 ft" if told else "Enter alone: not said") in shown
             assert "for example 900 ft" in shown
@@ -99,3 +101,17 @@ async def test_a_question_mark_in_a_choice_shows_its_keys_and_the_choice_stays(p
 def test_the_seals_name_the_key_that_books_them_and_paper_names_none() -> None:
     assert in_keys(FIRST).startswith("Check the seals first (see . (jobs)):")
     assert plainly(FIRST).startswith("Check the seals first: that")
+
+
+async def test_the_altitude_is_asked_at_the_first_canned_batch_also_where_its_place_is_new(
+    p: Pantry,
+) -> None:
+    line = "7 pint jars runner beans, pressure canned, attic, minutes=20 psi=11 canner=dial"
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("escape", "p", *line, "enter")
+        assert "How high do you live" in painted(pilot)
+        await pilot.press(*"900 ft", "enter")
+        assert "There is no place called 'attic'" in painted(pilot)
+        await pilot.press("1")
+    assert p.altitude_ft == 900
+    assert [one.food.name for one in p.batches()] == ["runner beans"]

@@ -211,3 +211,11 @@ async def test_a_note_of_two_jars_says_how_many_of_them_are_named(p: Pantry) -> 
         await pilot.press(*code, "slash", "3", "s", *"seal", "1", "enter")
         assert "All that its note speaks of are named (2)" in shown(pilot)
     assert "2 of the" not in signs.mark(p, f"{code}/1", "looks sound").do
+
+
+async def test_in_a_count_it_is_asked_too(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "s", *"mould", "1")
+        assert "Which of the 6 shows it?" in shown(pilot)
+        await pilot.press("2", "enter")
+    assert [len(one.containers) for one in booked(p)] == [1]

@@ -23,7 +23,8 @@ CLEAR = [
 
 @pytest.mark.parametrize(("kind", "line"), CLEAR, ids=[line for _, line in CLEAR])
 def test_a_reading_as_a_line_reads_the_same(kind: str, line: str) -> None:
-    read = replace(read_line(line, kitchen(kind))[0], unread=(), problems=())
+    # A month is typed again as its first day, and is said as that.
+    read = replace(read_line(line, kitchen(kind))[0], unread=(), problems=(), made_in="")
     again = read_line(say_line(read), kitchen(kind))[0]
     assert replace(again, problems=()) == read
 

@@ -56,7 +56,8 @@ def test_95_in_100_are_read_whole_or_asked_as_they_should_be(home: Pantry) -> No
 def test_a_reading_as_a_line_reads_the_same(home: Pantry) -> None:
     where, seen, other = kitchen(home), 0, {}
     for case in cases():
-        found = replace(read_line(case.line, where)[0], unread=(), problems=())
+        # A month is typed again as its first day, and is said as that.
+        found = replace(read_line(case.line, where)[0], unread=(), problems=(), made_in="")
         if found.asks or not found.food or found.method is None:
             continue  # it has open questions
         seen += 1

@@ -52,6 +52,7 @@ REASONS = (
     "another reason ...",
 )
 
+OPEN_ANYWAY = "open it all the same"
 MISSING = "missing: book it as gone"
 
 NO_STOCK = "Put the cursor on a line of stock first."
@@ -130,11 +131,6 @@ class Acting:
         self.screen.host.attempt(lambda: self._do(lines, do, number, **more))
         self.screen.settle_list()
 
-    def _now(self, do: Do) -> None:
-        """Do it at once to what is chosen."""
-        if lines := self.chosen():
-            self._on(lines, do)
-
     def use(self) -> None:
         """Use one; of a crate it asks how much, of pieces how many, unless it must not be eaten at
         all."""
@@ -171,10 +167,20 @@ class Acting:
             self._on(lines, do, number, **more)
 
     def open(self) -> None:
-        self._now(act.open_)
+        """Where a refrigerator that was read too warm takes it in, that is said first."""
+        from pantry_tui.services.stock.warm_fridge import said_before
+
+        lines = self.chosen()
+        warm = next(filter(None, (said_before(self.pantry, line.ref) for line in lines)), "")
+        if warm:
+            question = Choose(f"{warm} ({about(lines)})", (OPEN_ANYWAY,), sure=True)
+            self.screen.host.push_screen(question, given(lambda _: self._on(lines, act.open_)))
+        elif lines:
+            self._on(lines, act.open_)
 
     def thaw(self) -> None:
-        self._now(act.thaw)
+        if lines := self.chosen():
+            self._on(lines, act.thaw)
 
     def missing(self) -> None:
         """Not there: a second key says so, since that loses it."""

@@ -286,7 +286,8 @@ class PutUpScreen(Recalls):
         if self._asked_altitude or self.host.pantry.altitude_ft is not None:
             return False
         reading = self.read(line)
-        canned = reading.method in LIDDED and not (reading.problems or reading.unread)
+        whole = not (reading.problems or reading.unread)  # or will be, once its place is made
+        canned = reading.method in LIDDED and (whole or recalled.place_to_make(reading) is not None)
         return canned and bool(reading.process) and "altitude" not in dict(reading.process)
 
     def _high(self, typed: str) -> None:

@@ -76,7 +76,7 @@ class Recalls(Screen[None]):
             return recalled.there(self.host.pantry, line, self.shelf)
         if self.filled and line.startswith(self.filled):
             typed = putup.read(self.host.pantry, line.removeprefix(self.filled))
-            if typed.place:
+            if typed.place or recalled.place_to_make(typed) is not None:
                 return typed
         return putup.read(self.host.pantry, line)
 

@@ -15,6 +15,7 @@ from pantry_tui.core.text import begun
 from pantry_tui.errors import PantryError
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.rows import SignAnswer
+from pantry_tui.services.stock.view import rows_named
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acts import Touches
@@ -34,6 +35,8 @@ class _Signing:
     def __init__(self, screen: Touches, line: Line) -> None:
         self.screen, self.host, self.line = screen, screen.host, line
         self.words = ""
+        # The line of a count has no row of its own.
+        self.row = line.row or rows_named(self.host.pantry, {line.ref}).get(line.ref)
         self.refs: Sequence[str] = (line.ref,)  # the containers that show it
         # By its number; in the picture each has a cell of its own.
         self._named = "/" in screen.meant or screen.here == "picture"
@@ -68,12 +71,13 @@ class _Signing:
     def _which(self, words: str) -> None:
         """On which it is, where several stand on the line and none of them was named."""
         self.words = words
-        row = self.line.row
-        many = row.container_ids if row is not None else ()
+        many = self.row.container_ids if self.row is not None else ()
         if len(many) < 2 or self._named:
             self._show()
             return
-        title = f"Which of the {len(many)} shows it? Of several, + says how many, from there on."
+        title = (
+            f"Which of the {len(many)} shows it? Where several do: + for how many, then the first"
+        )
         question = Choose(title, many, len(many))
 
         def named(first: str) -> None:
@@ -101,7 +105,7 @@ class _Signing:
             return
         self.host.attempt(
             lambda: signs.mark_all(
-                self.host.pantry, self.refs, self.words, **saw(self.line.row, signs.mark_all)
+                self.host.pantry, self.refs, self.words, **saw(self.row, signs.mark_all)
             )
         )
         self.screen.settle_list()

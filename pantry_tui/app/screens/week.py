@@ -29,6 +29,7 @@ from pantry_tui.app.weeklines import (
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.dates import say
+from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, cooking, dishes, wishes
 from pantry_tui.services.plan import week as weeks
@@ -53,12 +54,13 @@ class WeekScreen(Acts, RowWords, Beside):
     def __init__(self) -> None:
         super().__init__()
         self._days: dict[Key, date] = {}
+        self._aside: frozenset[Key] = frozenset()  # what is opened beside the meals
 
     def columns(self, width: int) -> tuple[Column, ...]:
         return take_columns(width, longest=self.host.pantry.longest_code)
 
     def source(self, columns: tuple[Column, ...]) -> Source:
-        found = weeks.week(self.host.pantry)
+        found, self._aside = weeks.week(self.host.pantry), frozenset()
         self.span(found)
         self.cannot(found)
         words = self.sought.lower().split()
@@ -125,7 +127,10 @@ class WeekScreen(Acts, RowWords, Beside):
             stand = list({row.stamp + row.code: row for row in mine}.values())
             if stand:
                 yield heading(Heading(title), title)
-                yield from due_lines(stand, columns, self.marked)
+                lines = due_lines(stand, columns, self.marked)
+                if takes is found.beside:
+                    self._aside = frozenset(line.key for line in lines)
+                yield from lines
         for title, rows in (
             ("Discard as its own page says, never taste", found.discard),
             ("Needs care, or no published figure", found.waiting),
@@ -188,9 +193,13 @@ class WeekScreen(Acts, RowWords, Beside):
         self.host.push_screen(Choose(title, [*ways]), given(lambda said: self._try(ways[said])))
 
     def action_eaten(self) -> None:
-        """Everything of the day under the cursor, in one booking."""
-        day = self._day()
+        """Everything of the day under the cursor, in one booking; beside the meals what the cursor
+        is on is opened, and once it is open it is eaten up."""
         line = self.table.current
+        if line is not None and line.row is not None and line.key in self._aside:
+            self.acting.open() if line.row.state is State.SEALED else self.acting.use()
+            return
+        day = self._day()
         if day is not None and day > self.host.pantry.today:
             thaw = f" {line.word}" if line is not None and isinstance(line.key, ThawKey) else ""
             said = f"{say(day)} is still to come: mark it when it is eaten.{thaw}"

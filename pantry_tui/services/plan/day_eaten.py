@@ -23,6 +23,7 @@ from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, left_of
 from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.seen import At
+from pantry_tui.services.stock.warm_fridge import said_before
 
 
 class _Step(NamedTuple):
@@ -95,8 +96,11 @@ def _book_all(p: Pantry, steps: Sequence[_Step], day: date) -> _Booked:
     not_booked: dict[str, str] = {}
     warnings: dict[str, None] = {}
     for step in steps:
+        warm = said_before(p, step.name) if step.verb == "open" else ""
         try:
-            warnings |= dict.fromkeys(_book(p, step, day).warnings)
+            if warm and beside(p, step.entry):
+                raise Refused(warm)  # nothing that was eaten needs it open
+            warnings |= dict.fromkeys((*_book(p, step, day).warnings, *([warm] if warm else [])))
         except (Refused, BadInput) as error:
             what = f"{step.name} {_food(p, step.container)}"
             not_booked[step.container.id] = f"Not booked: {what}. {error.message}"
