@@ -139,17 +139,22 @@ def _rework(p: Pantry, draft: WeekDraft) -> Done:
 
 
 def accept_anew(p: Pantry, draft: WeekDraft, words: str) -> None:
-    """An accepted week whose wishes changed: what is eaten stays, the rest is arranged again."""
-    _accept_rest(p, draft, menu_of(p, draft), words)
+    """An accepted week whose wishes changed: what is eaten stays, and what lies on a day that is
+    gone, as nobody said whether it was eaten; the rest is arranged again."""
+    lay = [one for one in draft.plan or () if (ahead := days_ahead(p, one)) and ahead[0] < p.today]
+    _accept_rest(p, draft, menu_of(p, draft), words, lay)
 
 
-def _accept_rest(p: Pantry, draft: WeekDraft, menu: Menu, words: str) -> None:
-    """What is eaten of an accepted week, and the menu for the rest of it; what lies where it lay,
-    or had to make way for something else, keeps its reason."""
+def _accept_rest(
+    p: Pantry, draft: WeekDraft, menu: Menu, words: str, lay: Sequence[Entry] = ()
+) -> None:
+    """What is eaten of an accepted week, what `lay` there and stays, and the menu for the rest of
+    it; what lies where it lay, or had to make way for something else, keeps its reason."""
     was = {(id_, day): e.why for e in draft.plan or () for id_ in e.containers for day in e.days}
     moved = {id_ for id_, day in draft.wishes.pins if day is None}
     why = {id_: e.why for e in draft.plan or () for id_ in moved.intersection(e.containers)}
-    done = [done for entry in draft.plan or () if (done := _done(p, entry)) is not None]
+    over = [entry for entry in draft.plan or () if entry not in lay]
+    done = [*lay, *(done for entry in over if (done := _done(p, entry)) is not None)]
     rest = [
         entry._replace(why=was.get((first, entry.days[0]), why.get(first, entry.why)))
         for entry in _entries(p, menu.picks)

@@ -242,11 +242,12 @@ def _draft(p: Pantry) -> WeekDraft:
 
 
 def _pins(p: Pantry, entries: Iterable[Entry]) -> tuple[tuple[str, date], ...]:
-    """What is still to be eaten of them, each container on its day."""
+    """What is still to be eaten of them, each container on its day; what lies on a day that is gone
+    and was not marked stays there until somebody says whether it was eaten."""
     return tuple(
-        (id_, max(days[0], p.today))
+        (id_, days[0])
         for entry in entries
-        if (days := days_ahead(p, entry))
+        if (days := days_ahead(p, entry)) and days[0] >= p.today
         for id_ in entry.containers
     )
 

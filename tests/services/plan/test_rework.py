@@ -10,13 +10,14 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.cli.printing import week as printed
+from pantry_tui.core.words import State
 from pantry_tui.errors import Refused
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import appetite, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Take
-from pantry_tui.services.stock import act, places, undo
+from pantry_tui.services.stock import act, places, undo, view
 from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
@@ -217,3 +218,19 @@ def test_what_must_be_eaten_and_is_skipped_is_named(p: Pantry) -> None:
     wishes.leave_out(p, code)
     notes = weeks.week(p).notes
     assert any("ground beef must be eaten by" in one and "left out" in one for one in notes)
+
+
+def test_a_day_that_was_not_marked_is_still_to_be_marked_when_another_is_eaten_out(
+    p: Pantry,
+) -> None:
+    appetite.set_people(p, 4)
+    up(p, "10 quart jars chickens, pressure canned, pantry, 2026-09-10, minutes=90 psi=11")
+    weeks.accept(p)
+    p.today = TODAY + timedelta(days=1)
+    before = weeks.week(p).take
+    wishes.out(p, p.today)
+    found = weeks.week(p).take
+    assert {take.containers for take in found} <= {take.containers for take in before}
+    assert all(take.servings == 8 for take in found), "no evening has two jars"
+    weeks.eaten(p, TODAY)
+    assert [row.state for row in view.due(p) if row.state is State.OPEN] == [State.OPEN]
