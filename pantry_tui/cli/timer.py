@@ -32,6 +32,7 @@ def _lines(rows: Sequence[TimerRow]) -> list[str]:
         f"{one.code} {clean(one.food)}: "
         + ("the pressure is down" if one.down else f"{one.left} of {one.minutes} minutes left")
         + (f" at {one.psi:g} psi" if one.psi is not None else "")
+        + (f". {one.unsure}" if one.unsure else "")
         for one in rows
     ]
 
@@ -58,11 +59,12 @@ class Drop(Verb):
 class Finish(Verb):
     code: str = word("7C")
     early: bool = flag("--early", "it was ended before its time: record what it had")
+    whole: bool = flag("--whole", "it ran for all of its time by another clock than this one")
 
     def run(self, call: Call) -> int:
         from pantry_tui.services.batchwork import timer
 
-        return call.done(lambda p: timer.done(p, self.code, self.early))
+        return call.done(lambda p: timer.done(p, self.code, self.early, self.whole))
 
 
 class Cancel(Verb):

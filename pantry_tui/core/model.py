@@ -168,12 +168,14 @@ class Rated:
 
 class Timing(NamedTuple):
     """A process that is being timed: how many `minutes` and how much pressure it needs, since when
-    (ISO, local; "" while the pressure is down), and how often it fell."""
+    (ISO, local; "" while the pressure is down), how often it fell, and for how many seconds the
+    computer had run by then, 0 where nobody knows."""
 
     minutes: int
     psi: float | None
     since: str
     drops: int = 0
+    ticks: int = 0
 
 
 class Ahead(NamedTuple):

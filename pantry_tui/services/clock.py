@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time as machine
 from datetime import UTC, date, datetime, time, timedelta
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -63,6 +64,12 @@ class Clock(NamedTuple):
         )
 
     @property
+    def ticks(self) -> int:
+        """How many seconds the computer has run since it was started, which no change of its clock
+        moves; 0 of a clock that was told."""
+        return running_for() if self.day is None else 0
+
+    @property
     def minute_now(self) -> int:
         """The minute that it is, as `When` counts it; the last one of a day that was only named."""
         return self._now()[0]
@@ -95,6 +102,12 @@ def ahead(then: datetime) -> int:
     """How many minutes the clock of a moment is ahead of Greenwich."""
     gap = then.utcoffset()
     return int(gap.total_seconds() // 60) if gap is not None else 0
+
+
+def running_for() -> int:
+    """The seconds since the computer was started, its sleep among them where it counts that."""
+    counter = getattr(machine, "CLOCK_BOOTTIME", None)
+    return int(machine.monotonic() if counter is None else machine.clock_gettime(counter))
 
 
 def real() -> datetime:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 from pantry_tui.core.batchwork.tending import Job, jobs_of, with_care
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import bounds, descent
+from pantry_tui.core.keeping.begins import refilled
 from pantry_tui.core.keeping.exposure import as_if, exposures
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, Judgement
@@ -161,6 +162,9 @@ class Judging:
         if kept and taken.discard_after is not None:
             left = (taken.discard_after - birth.day).days
         yield bounds.Bound(name, taken, used=used, left=left)
+        if self._refilled(batch, of, part):
+            again = self._unattended(of, descent.carried_on(new, of, part), now, places)
+            yield bounds.Bound(name, again, bounds.How.REFILLED)
         if not (ends_nothing or self._runs_on(batch, of, new, part)):
             return
         if descent.moist(batch):
@@ -201,6 +205,15 @@ class Judging:
         return any(
             descent.kept_on(of, before, self._begun(part, before, older))
             and self._runs_on(batch, before, part, older)
+            for before, older in self._made_of(of)
+        )
+
+    def _refilled(self, batch: Batch, of: Batch, part: Container) -> bool:
+        """Whether it may be only what its part was, or what that was made of and no process was
+        done to."""
+        return refilled(batch, of) or any(
+            descent.kept_on(of, before, self._begun(part, before, older))
+            and self._refilled(batch, before, older)
             for before, older in self._made_of(of)
         )
 

@@ -246,11 +246,12 @@ class Pantry(Told):
             self._touched, self._marked = set(), set()
 
     def judge_what_waits(self) -> None:
-        """Judge what is marked, and everything where the rules are others; outside `writing`."""
+        """Judge what is marked or has run out, and everything where the rules are others; outside
+        `writing`, in which the rows are read as they lie."""
         if not self._depth:
-            from pantry_tui.services.stock.ready import ready, waits
+            from pantry_tui.services.stock.ready import ready, run_out, waits
 
-            if waits(self):
+            if waits(self) or run_out(self):
                 ready(self)
 
     def _refuse_if_updated(self) -> None:

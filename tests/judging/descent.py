@@ -99,7 +99,11 @@ def _of_part(
     if p.method == q.method:
         yield judge(list(_as_part(facts, batch, container, part, taken)), part, now)
     elif q.method in DONE and p.method != "frozen":
-        out = [*then, _fact("out", taken, Opened(part)), _fact("to", taken, Moved(part, p.place))]
+        out = [
+            *then,
+            _fact(f"out {part}", taken, Opened(part)),
+            _fact(f"to {part}", taken, Moved(part, p.place)),
+        ]
         yield Ruling(judge(out, part, taken).discard_after, True, "its last day runs on")
 
 
@@ -136,8 +140,8 @@ def _as_part(
             yield _fact(f.id, at, replace(f.what, container=part))  # type: ignore[arg-type]
         elif own != part or next(_by_then([f], taken), None) is not None:
             yield f
-    yield _fact("out", taken, Opened(part))
-    yield _fact("to", taken, Moved(part, p.place))
+    yield _fact(f"out {part}", taken, Opened(part))
+    yield _fact(f"to {part}", taken, Moved(part, p.place))
 
 
 def _fact(id_: str, at: int, what: Happening) -> Fact:

@@ -6,6 +6,7 @@ they book (the doubt of a process, what a sign says) is asked of the same functi
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import date, datetime, timedelta
 from fractions import Fraction
 from functools import cache
@@ -87,7 +88,7 @@ class Folded:
 
     def __init__(self) -> None:
         self._events: list[Event] = []
-        self._ids: dict[str, str] = {}
+        self._ids: dict[str, tuple[str, ...]] = {}
         self._climates: dict[str, str] = {}
 
     # -- booking -------------------------------------------------------------------------------
@@ -102,23 +103,39 @@ class Folded:
         # The program takes no moment that is still to come: what is booked then is the booking.
         future = (fact.day, fact.minute or 0) > (fact.booked // DAY, fact.booked % DAY)
         day, minute = (fact.booked // DAY, None) if future else (fact.day, fact.minute)
-        self._append(fact.id, day, minute, fact.booked, payload)
+        also = self._alike(payload) if isinstance(payload, said.PlaceChanged) else ()
+        self._append(fact.id, day, minute, fact.booked, payload, *also)
         return True
 
+    def _alike(self, changed: said.PlaceChanged) -> Iterator[said.PlaceChanged]:
+        """The places in it that are as it is become what it becomes, as `place change` books it."""
+        places = self._places()
+        if changed.climate in (None, places[changed.place].climate):
+            return
+        alike = [changed.place]
+        while alike:
+            outer = places[alike.pop()]
+            for one in places.values():
+                if one.parent == outer.id and one.climate is outer.climate:
+                    alike.append(one.id)
+                    yield said.PlaceChanged(one.id, climate=changed.climate, forget_target=True)
+
     def undo(self, fact_id: str, booked: int) -> bool:
-        self._append("", booked // DAY, None, booked, said.Undo((self._ids[fact_id],)))
+        self._append("", booked // DAY, None, booked, said.Undo(self._ids[fact_id]))
         return True
 
     def redo(self, fact_id: str, booked: int) -> bool:
-        self._append("", booked // DAY, None, booked, said.Redo("", (self._ids[fact_id],)))
+        self._append("", booked // DAY, None, booked, said.Redo("", self._ids[fact_id]))
         return True
 
     def _append(
-        self, fact_id: str, day: int, minute: int | None, booked: int, payload: said.Payload
+        self, fact_id: str, day: int, minute: int | None, booked: int, *payloads: said.Payload
     ) -> None:
-        id_ = f"{len(self._events):026}"
-        self._events.append(Event(id_, _iso(booked), date.fromordinal(day), payload, minute))
-        self._ids[fact_id] = id_
+        before = len(self._events)
+        for n, payload in enumerate(payloads, before):
+            on = date.fromordinal(day)
+            self._events.append(Event(f"{n:026}", _iso(booked), on, payload, minute))
+        self._ids[fact_id] = tuple(one.id for one in self._events[before:])
 
     def _payload(self, w: Happening) -> said.Payload | None:
         match w:

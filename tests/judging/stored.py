@@ -88,6 +88,7 @@ class Stored:
         self._codes: dict[str, str] = {}
         self._pounds: dict[str, float] = {}
         self._now = 0
+        self._ran = 0  # for how many seconds the computer has run, 0: nobody knows
         self._line("init")
 
     # -- the command line ----------------------------------------------------------------------
@@ -97,9 +98,10 @@ class Stored:
 
     def _asked(self, *typed: str) -> tuple[bool, str]:
         words = ["--store", str(self.path)]
-        clock: contextlib.AbstractContextManager[object] = contextlib.nullcontext()
+        clock = contextlib.ExitStack()
         if self._by_clock:
-            clock = patch.object(clocks, "real", partial(_local, self._now))
+            clock.enter_context(patch.object(clocks, "real", partial(_local, self._now)))
+            clock.enter_context(patch.object(clocks, "running_for", lambda: self._ran))
         elif self._now:
             words += ["--today", say_moment(self._now)]
         out, errors = io.StringIO(), io.StringIO()
@@ -246,9 +248,12 @@ class Stored:
         assert self._line("household", "--altitude", "0ft")
         assert self._line("correct", self._codes[batch], "--process", "canner=dial")
 
-    def timed(self, batch: str, at: int, words: tuple[str, ...], minutes: int, psi: int) -> bool:
-        """Whether it takes an act of the timer, by a clock that says so."""
-        self._now = at
+    def timed(
+        self, batch: str, at: int, words: tuple[str, ...], minutes: int, psi: int, ran: int
+    ) -> bool:
+        """Whether it takes an act of the timer, by a clock that says so, on a computer that has run
+        for so many seconds."""
+        self._now, self._ran = at, ran
         how = [f"{minutes} min {psi} psi"] if words[0] == "start" else []
         return self._line("timer", words[0], self._codes[batch], *how, *words[1:])
 

@@ -11,12 +11,13 @@ from pantry_tui.services.rows import Done
 if TYPE_CHECKING:
     from pantry_tui.app.screens.listing import ListScreen
 
-DROP, DONE, CANCEL, AGAIN, EARLY = (
+DROP, DONE, CANCEL, AGAIN, EARLY, WHOLE = (
     "the pressure fell: the whole time counts again",
     "done: write it into the record",
     "stop timing, record nothing",
     "back at the pressure: the whole time again",
     "ended early: record what it had",
+    "it ran for its whole time, by another clock: write it into the record",
 )
 
 
@@ -68,15 +69,19 @@ def ask_timer(screen: ListScreen, ref: str) -> None:
             empty=True,
         )
         return
+    acts: tuple[str, ...]
     acts = (AGAIN, CANCEL) if row.down else (DROP, CANCEL) if row.left else (DONE, DROP, CANCEL)
     if row.left and not row.down:
         acts = (*acts, EARLY)
+    if row.unsure:
+        acts = (*(one for one in acts if one != DONE), WHOLE)
 
     def chosen(said: str) -> None:
         screen.host.attempt(lambda: _told(screen, ref, said))
         screen.settle_list()
 
     left = "the pressure is down" if row.down else f"{row.left} of {row.minutes} minutes left"
+    left = f"{left}. {row.unsure.rstrip('.?')}" if row.unsure else left
     screen.host.push_screen(Choose(f"{ref} {row.food}: {left}.", acts), given(chosen))
 
 
@@ -88,4 +93,4 @@ def _told(screen: ListScreen, ref: str, said: str) -> Done:
         return timer.drop(pantry, ref)
     if said == CANCEL:
         return timer.cancel(pantry, ref)
-    return timer.done(pantry, ref, early=said == EARLY)
+    return timer.done(pantry, ref, early=said == EARLY, whole=said == WHOLE)

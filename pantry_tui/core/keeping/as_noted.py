@@ -19,6 +19,7 @@ from pantry_tui.core.keeping.harm import can_hurt, is_dry
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.note_advice import advised
 from pantry_tui.core.safety.note_days import Of, days_of
 from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, happened, states
@@ -28,6 +29,8 @@ from pantry_tui.core.safety.sisters import CULL, lies_loose
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Group, Method, State, Verdict
 
+#: By so many days what is counted in months is no older.
+_MONTHS_DAYS = 7
 #: What is said of it, and what a person does.
 _SAYS = {
     Now.COOKED: "judged as cooked food, too. What was cooked is a batch of its own: `repack {}`",
@@ -105,14 +108,15 @@ def as_noted(
             own = _no_milder(own, assess(meant, as_it_is), told.now, meant, why)
     if container.state is State.IN_PROGRESS:
         own = _happened(batch, own)
-    return _culled(batch, container, _older(batch, container, own))
+    return _advised(batch, _culled(batch, container, _older(batch, container, own)))
 
 
 def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
     """Where its last day is counted from a day that the note has earlier, nobody knows which. A
     last day that its note has counts as the date on a pack does, and is in doubt where it was over
     when it was written."""
-    if own.discard_after is None or not container.turns:
+    frozen = batch.method is Method.FROZEN and own.best_by is not None
+    if (own.discard_after is None and not frozen) or not container.turns:
         return own
     when = container.turns[0].when
     noted = when.day_of(batch.noted) if batch.noted else batch.booked
@@ -122,7 +126,13 @@ def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
             own = _until(batch, own, typed, day, over=noted is not None and day < noted)
             continue
         began = min(opened, default=None) if of is Of.OPENED else batch.made
-        if began is not None and day < began:
+        if began is not None and of is Of.MADE and frozen and (began - day).days > _MONTHS_DAYS:
+            best = own.best_by and own.best_by - (began - day)
+            why = f"{BEST} {say(best)}: its note says {typed!r}." if best else ""
+            old = [one for one in own.reasons if not one.startswith(BEST)]
+            own = replace(own, best_by=best, reasons=(why, *old))
+            continue
+        if own.discard_after is not None and began is not None and day < began:
             has = "has it opened on" if of is Of.OPENED else "says"
             says = (
                 f"that is {say(day)}, and its record {has} {say(began)}. Put right whichever is "
@@ -175,12 +185,21 @@ def _culled(batch: Batch, container: Container, own: Assessment) -> Assessment:
     return own
 
 
+def _advised(batch: Batch, own: Assessment) -> Assessment:
+    """With what is only to be known, or to be used first."""
+    for why, at_best in advised(batch):
+        floor = own.floor if at_best is Verdict.SOUND else worse(own.floor, at_best)
+        own = replace(own, floor=floor, reasons=(why, *own.reasons))
+    return own
+
+
 def told_beside(batch: Batch) -> bool:
     """Whether anything is said beside a batch of what its note says."""
     working = batch.method in WORKING and bool(happened(batch.note))
     days = days_of(batch.method, batch.note, batch.booked) if batch.booked else ()
     older = any(one.of is Of.LAST or (batch.made and one.day < batch.made) for one in days)
-    return working or older or bool(told_of(batch) or culled_of(batch))
+    said = told_of(batch) or culled_of(batch) or tuple(advised(batch))
+    return working or older or bool(said)
 
 
 def culled_of(batch: Batch) -> tuple[str, ...]:

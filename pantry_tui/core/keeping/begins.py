@@ -13,9 +13,12 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.keeping.harm import CROPS, SHELF_READY, is_wet_pack, kept_as
 from pantry_tui.core.keeping.printed import COOKED, KEPT, KEPT_CLASSES
 from pantry_tui.core.model import Batch, FoodFacts
+from pantry_tui.core.safety.denial import denies
+from pantry_tui.core.safety.record import WAYS, known
 from pantry_tui.core.words import Group, Method
 
 #: How raw food waits for what is made of it.
@@ -93,3 +96,29 @@ def begins_with(method: Method, of: Batch) -> bool:
     if kept is Method.FROZEN and low_acid_crop and method not in _OF_THAWED:
         return False
     return _is_raw(food, cured=bool(also))
+
+
+#: Made ready, and wet: what comes out of it into a jar can be eaten as it is.
+_READY = LIDDED | {Method.FREEZER_JAM, Method.FRIDGE_PICKLE, Method.LACTIC, Method.FROZEN}
+#: What a shop sells ready in a jar and is no ingredient, as vinegar, honey and juice are.
+_READY_CLASSES = frozenset({"jam", "pickle"})
+
+
+def refilled(batch: Batch, of: Batch) -> bool:
+    """Whether it may be only what its part was, in another jar, whatever that is called: a jar with
+    a lid of which no process is told, out of something with which no published process begins."""
+    if batch.method not in LIDDED or _processed(batch, of) or begins_with(batch.method, of):
+        return False
+    if of.method is Method.LACTIC and batch.method in PROCESSED:
+        return False  # sauerkraut is fermented first, and canned then (USDA AIB 539, guide 6)
+    if of.method is Method.BOUGHT:
+        crop = of.food.group in (Group.VEGETABLE, Group.FRUIT)
+        return _out_of_a_jar(of) and (crop or not of.food.classes.isdisjoint(_READY_CLASSES))
+    return kept_as(of) in _READY
+
+
+def _processed(batch: Batch, of: Batch) -> bool:
+    """Whether its record tells of a process, and not of the one that its part had."""
+    own = (pair for pair in batch.process if not (batch.carried and pair in of.process))
+    told = known(tuple(pair for pair in own if not denies(pair[1])))
+    return not told.isdisjoint((*WAYS, "psi"))

@@ -11,12 +11,16 @@ from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.words import Verdict
 
+#: What makes of a jar that may only have been filled over one that was processed.
+RECORD_IT = "Record how it was processed; if it was not, it is for the refrigerator."
+
 
 class How(StrEnum):
     """How a part bounds what was made of it."""
 
     MADE_OF = "made of"  # another thing now: fit then or not
     RUNS_ON = "runs on"  # another thing, but nothing that was done to it ends a safety limit
+    REFILLED = "refilled"  # another name, and no process told: in another jar, as far as is known
     GOES_ON = "goes on"  # the same food, kept in the same way
 
 
@@ -39,6 +43,8 @@ def bounded(own: Assessment, bounds: Sequence[Bound], taken: date) -> Assessment
             own = _goes_on(own, one)
         elif one.how is How.RUNS_ON:
             own = _running(own, one)
+        elif one.how is How.REFILLED:
+            own = _refilled(own, one)
         else:
             own = _thawed(_made_of(own, one, taken), one)
     return own
@@ -120,6 +126,22 @@ def _running(own: Assessment, bound: Bound) -> Assessment:
         reasons=(why, *own.reasons),
         rules=both.rules,
         facts_to=both.facts_to,
+    )
+
+
+def _refilled(own: Assessment, bound: Bound) -> Assessment:
+    """In the cold it is what it was, out of its jar. What was put on a shelf was processed before,
+    or stands there open: nobody knows."""
+    why = f"No process recorded: {bound.name} may only be in another jar."
+    if own.spans and own.spans[0].climate.is_cold:
+        return stricter(own, bound.part, f"{why} {_from(bound)}")
+    ends = bound.part.discard_after is not None
+    return replace(
+        own,
+        doubt=True,
+        harmless=own.harmless and bound.part.harmless and not ends,
+        reasons=(f"{why} {RECORD_IT}", *own.reasons),
+        facts_to=max(own.facts_to, bound.part.facts_to),
     )
 
 

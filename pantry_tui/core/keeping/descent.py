@@ -29,7 +29,7 @@ from pantry_tui.core.keeping.thawing import parted
 from pantry_tui.core.keeping.weather import Fact, too_warm, weather
 from pantry_tui.core.model import EVER, Batch, Container, Cut, Held, Place, Read, Turn, When
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
+from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State
 
 #: Taken out of a closed vessel of these, food goes on as it was: nothing got in that was not there.
 AS_IT_WAS = frozenset(
@@ -58,6 +58,14 @@ _CHILLED = Place(
     Climate.FRIDGE,
     facts=(Held(EVER, Climate.FRIDGE, ASSUMED_F[Climate.FRIDGE]),),
 )
+
+
+#: No process seals these: jam that was cooked before is no fresh one in the box of a freezer jam,
+#: nor are pickles that were ready in the jar of another pickle.
+_UNPROCESSED = {
+    Method.FREEZER_JAM: frozenset({Method.JAM}),
+    Method.FRIDGE_PICKLE: frozenset({Method.VINEGAR_PICKLE}),
+}
 
 
 def runs_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
@@ -105,8 +113,10 @@ def as_it_was(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
 def goes_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     """Whether it is the same food, kept in the same way. What was thawed and is only frozen again
     goes on, too: refreezing gives none of its days back, whatever vessel it is in."""
-    if batch.method is of.method:
+    if batch.method is of.method or of.method in _UNPROCESSED.get(batch.method, ()):
         return True
+    if batch.method is Method.BOUGHT:
+        return True  # out of another container it was not bought: nothing was done to it
     return batch.method is Method.FROZEN and batch.food == of.food and State.THAWED in begun
 
 
@@ -125,7 +135,9 @@ def carries_state(batch: Batch, part: Container) -> State:
 
 
 def _lets_in(batch: Batch, part: Container) -> bool:
-    return part.vessel is Vessel.CLOSED and batch.method not in AS_IT_WAS
+    # A cordial is no candied fruit: once it is open it is for the refrigerator.
+    wet = batch.method is Method.SUGAR and batch.food.group is Group.DRINK
+    return part.vessel is Vessel.CLOSED and (wet or batch.method not in AS_IT_WAS)
 
 
 def filled(of: Batch) -> str:

@@ -159,6 +159,11 @@ def unknown_origin(batch: Batch) -> str:
     """Why a jar is not offered, or "": it is safe by acid of which there is only the household's
     word; or somebody else made it, and nobody knows the time or the pressure of a low-acid one, or
     whether acid was put into one that is safe by it. Half a record cannot be checked."""
+    if batch.doubt:  # and the cold saved it, or this is not asked
+        from pantry_tui.core.safety.made_of import not_by_cold
+
+        if why := not_by_cold(batch.method, batch.doubt):
+            return why
     acid_told = batch.food.told and batch.food.acidity is not Acidity.LOW_ACID
     if acid_told and batch.method in _BY_ACID:
         return OWN_WORD

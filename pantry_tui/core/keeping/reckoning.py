@@ -129,8 +129,8 @@ class Reckoning:
                 day = min(day, self.spans[0].day)
             into = frozen if state is State.OPEN and span.frozen else found
             into[state] = min(into.get(state, day), day)
-        came = self.told[0] if self.told else None
-        if came is not None and came.span.opened and not came.said.speaks_of(self.batch.food.name):
+        came, airless = next(iter(self.told), None), self._open is not self._closed
+        if came and came.span.opened and (airless or not came.said.speaks_of(self.batch.food.name)):
             # What came open keeps no longer than it would have shut.
             found.setdefault(State.SEALED, self.batch.made or came.span.day)
         return frozen | found
@@ -176,11 +176,12 @@ class Reckoning:
 
     def _run_on(self, span: Span, state: State) -> None:
         """What else runs on food that was opened or thawed: what counts from the day it was made,
-        unless it was frozen; and what is thawed keeps no longer than in a refrigerator, a freezer
-        too that it was put back into."""
+        unless it was frozen; what is thawed keeps, in any freezer, as in a refrigerator."""
         if not span.relieved and State.SEALED in self.clocks:
             said = self._told_as(State.SEALED, span).said
             self._run(State.SEALED, said)
+            if self.told[0].span.opened:  # came open
+                self._run(State.SEALED, self._closed.of(State.SEALED, span.climate, span.taken_f))
             self._too_warm(span, State.SEALED, said)
             self._refused_sealed(span)
         if state is State.THAWED:

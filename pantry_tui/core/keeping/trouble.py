@@ -23,6 +23,14 @@ CANNED_MAX_F, CANNED_MIN_F = 95.0, 32.0
 OUR_READING = "house-reading"
 
 
+#: Of meat and fish under salt: how long they take is published by their thickness alone (NCHFP,
+#: Curing and Smoking Meats for Home Food Preservation; from memory).
+CURED_THROUGH = (
+    " Whether it is cured through goes by its thickness and its recipe, which are not known here: "
+    "it is not offered, ready or not. Eat it by what that recipe says, or not at all."
+)
+
+
 @dataclass(frozen=True, slots=True)
 class Trouble:
     """A sentence and the rules it rests on."""
@@ -85,6 +93,8 @@ def nothing_published(
     shut = both and state is State.SEALED and bool(batch.code)
     if shut and batch.method is Method.BOUGHT and kept_as(batch) not in LIDDED:
         mend = f" Frozen food has figures: put it right, `correct {batch.code} --method frozen`."
+    if state is State.IN_PROGRESS and batch.method is Method.SALTED and climate.is_cold:
+        mend = CURED_THROUGH
     return Trouble(f"{no_figure(batch)}, {state} in a {climate}.{mend}", tuple(found))
 
 

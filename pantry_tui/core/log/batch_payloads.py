@@ -249,12 +249,16 @@ class Clocked(StrEnum):
 class Timer(NamedTuple):
     """The time of a process: it began (anew after a drop of pressure), fell off, ended.
 
-    `minutes` and `psi` are what is to be reached, said with a start."""
+    `minutes` and `psi` are what is to be reached, said with a start. `ticks`: how many seconds the
+    computer had run by then, 0 where nobody knows. `whole`: a person says that it ran for all of
+    its time, by another clock."""
 
     batch: str
     told: Clocked
     minutes: int = 0
     psi: float | None = None
+    ticks: int = 0
+    whole: bool = False
 
 
 #: How a container left by each of these.

@@ -2,7 +2,9 @@
 
 Once the pressure fell the whole time begins anew (USDA AIB 539, Guide 1, from memory; the stricter
 choice), and a process that was begun and broken off is none. Two parted logs, an undo or a wrong
-clock leave words of a timer that do not fit each other: only the time that surely ran counts.
+clock leave words of a timer that do not fit each other: only the time that surely ran counts, by
+the clock and by how long the computer has run, whichever is less, unless a person says that it was
+the whole.
 """
 
 from __future__ import annotations
@@ -33,6 +35,7 @@ class Process:
         self.against = ""  # what stands against the batch
         self._latest = 0  # the highest second that any clock has shown so far
         self._since: int | None = None  # by when its whole time had begun; None: it did not
+        self._ticks = 0  # how long the computer had run by then, 0: nobody knows
         self._needs = 0  # how many seconds that is
         self._whole: int | None = None  # by when the timer was ended after the whole time
         self._booked = ("", 0)  # with what the last end was booked, and how many seconds it had
@@ -47,11 +50,19 @@ class Process:
         first, last = self.clocks.second(event)
         last = max(last, self._latest)
         old, ran = self.timer, 0 if self._since is None else first - self._since
+        if payload.ticks and payload.ticks >= self._ticks > 0:
+            # Started anew since, the computer has run for less than that: never for longer.
+            ran = min(ran, payload.ticks - self._ticks)
+        if payload.whole:
+            ran = max(ran, self._needs)
         whole = self._since is not None and ran >= self._needs
         match payload.told:
             case Clocked.START:
                 drops = old.drops if old is not None else 0
-                self.timer = Timing(payload.minutes, payload.psi, event.recorded, drops)
+                self.timer = Timing(
+                    payload.minutes, payload.psi, event.recorded, drops, payload.ticks
+                )
+                self._ticks = payload.ticks
                 self._since, self._needs, self._whole = last, payload.minutes * 60, None
                 self.against = self.against or NOT_DONE
                 return

@@ -12,6 +12,7 @@ from math import inf
 
 from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.plan.roles import A_HEAD
+from pantry_tui.core.plan.room import Ceilings
 from pantry_tui.core.words import Group, Role
 
 #: Servings a person a week. One-year canned-food supply on the USDA Daily Food Guide basis (from a
@@ -126,6 +127,14 @@ class Appetite:
         moves it to the fridge. With nobody there for a year, that year on."""
         there = (day for day in days_from(start, _A_YEAR) if self.sit(day) > 0)
         return next(there, start + timedelta(days=_A_YEAR)) + timedelta(days=days)
+
+    def ceilings(self, foods: Iterable[str]) -> Ceilings:
+        """Servings of each food, group and role that a usual week has room for."""
+        return Ceilings(
+            {food: self.of_food(food) for food in set(foods)},
+            {group: self.of_group(group) for group in Group},
+            {role: a_head * self.meals_a_week for role, a_head in A_HEAD.items()},
+        )
 
     def factor(self, start: date, length: int = 7) -> float:
         """How much is eaten in the days from `start`, against a usual week."""

@@ -33,6 +33,7 @@ from math import inf
 from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass
+from pantry_tui.core.plan.appetite import STAPLES
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.room import Ceilings, Lot, Room
 
@@ -129,6 +130,7 @@ class _Choice:
         self.clock = list(accumulate([*coming, *[1.0] * (FAR + 1)][: FAR + 1]))
         self.due = [_UNDATED if lot.last is None else min(lot.last, FAR) for lot in lots]
         self.meals: dict[str, float] = defaultdict(float)
+        self.given: dict[str, float] = defaultdict(float)  # of each group's share
         for lot in already:
             self._eat(lot, anyway=lot.last == 0)
         self.piles: dict[str, list[int]] = defaultdict(list)
@@ -192,7 +194,10 @@ class _Choice:
         eaten `anyway`, in the place of another main, side or fruit."""
         self.table.laid[lot.food] += lot.servings
         self.meals[lot.food] += lot.meals
-        over = lot.servings - self.table.eat(lot, lot.servings)
+        eaten = self.table.eat(lot, lot.servings)
+        over = lot.servings - eaten
+        if lot.food not in STAPLES:
+            self.given[lot.group] += eaten
         if anyway:
             self.table.role[lot.role] += over
         else:
@@ -284,8 +289,10 @@ class _Choice:
         return self.meals[lot.food] + lot.meals / 2 > max(OFTEN, pace) + CRUMB
 
     def _enough(self, lot: Lot) -> bool:
+        if lot.food in STAPLES:
+            return False
         share = self.shares.get(lot.group, inf)
-        return self.table.group[lot.group] + lot.servings / 2 > share + CRUMB
+        return self.given[lot.group] + lot.servings / 2 > share + CRUMB
 
 
 def _waits_for_guests(lot: Lot, ceilings: Ceilings) -> bool:

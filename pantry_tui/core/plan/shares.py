@@ -9,7 +9,8 @@ week, and what was eaten faster rests.
 A group has a share: as many servings a week as it can give and not be gone before more comes. It
 gathers credit in the same way. Harvests are expected as they were in the year before. Where much of
 a group was lost in that year there is more than is eaten, or it comes as nobody foresees: to keep
-any of it back would only lose more, and it has no share.
+any of it back would only lose more, and it has no share. Staples are no part of it: that a sack of
+potatoes is eaten day by day is no reason to go without peas.
 """
 
 from __future__ import annotations
@@ -21,7 +22,7 @@ from itertools import accumulate, zip_longest
 from math import inf
 
 from pantry_tui.core.dataclass import dataclass
-from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.appetite import STAPLES, Appetite
 from pantry_tui.core.plan.menu import Candidate, Needs
 from pantry_tui.core.plan.pace import Portion, next_harvest, pace
 from pantry_tui.core.plan.schedule import Credit
@@ -91,12 +92,13 @@ def expected(
     """The next harvests, as the year before `start` gave them. A food that stands and was not put
     up in that year lasts until its next harvest, which may bring nothing."""
     found, again = [], set()
-    for one in put_up:
+    for one in (one for one in put_up if one.food not in STAPLES):
         week = YEAR - (start - one.made).days // 7
         if 0 < week <= YEAR:
             again.add(one.food)
             found.append(Harvest(one.group, week, one.servings))
-    for food, group in {one.food: one.group for one in candidates if one.food not in again}.items():
+    others = {one.food: one.group for one in candidates if one.food not in again | STAPLES}
+    for food, group in others.items():
         harvest = harvests.get(food) or next_harvest(None, start)
         found.append(Harvest(group, max(1, (harvest - start).days // 7), 0.0))
     return found
@@ -148,7 +150,7 @@ def needs(
     each food, `coming` what they should bring; `lost` as for `shares`."""
     foods: dict[Group, set[str]] = defaultdict(set)
     standing: dict[str, float] = defaultdict(float)
-    for one in candidates:
+    for one in (one for one in candidates if one.food not in STAPLES):
         foods[one.group].add(one.food)
         standing[one.group] += one.servings
     paces = rates(candidates, appetite, start, harvests)

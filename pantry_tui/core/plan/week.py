@@ -6,7 +6,8 @@
 4. what must be discarded by the end of the week, whatever the ceilings (core/plan/lost.py);
 5. what has the fewest weeks to spare: it passes its best, or is so much that it must be begun
    though others fall due sooner; then foods behind their pace (core/plan/schedule.py, shares.py);
-6. for a day without a main the next that it could have; a week is never empty.
+6. for a day without a main the next that it could have, for one without anything of the garden
+   some of that, though it should last (core/plan/plate.py); a week is never empty.
 
 What is no meal by itself (core/plan/roles.py) comes in a dish, or when it must be used up. Beside
 the days one relish and one spread are opened at a time. What comes next is `more`.
@@ -32,11 +33,11 @@ from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second, t
 from pantry_tui.core.plan.lost import eaten_in_time
 from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, in_turn, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
+from pantry_tui.core.plan.plate import would_do
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE, FILLS
-from pantry_tui.core.plan.room import Ceilings
 from pantry_tui.core.plan.running import once_more, parted
 from pantry_tui.core.plan.schedule import CALM, choose
-from pantry_tui.core.words import Group, Role
+from pantry_tui.core.words import Role
 
 #: Weeks ahead whose days away and guests are looked at.
 _KNOWN = 5
@@ -163,6 +164,8 @@ class _Week:
         self._leave_for_later()
         if parted(self.chosen, self.table, self._spread()):
             self._laid_out = None
+        while any(map(self._make_whole, self.table.days)):
+            pass  # what came for one evening may have lain on another
 
     def _add_mains(self) -> None:
         for day in self.table.days:
@@ -177,12 +180,20 @@ class _Week:
         while self._short_of(Role.MAIN, day, mains) and self._add(day, {Role.MAIN}, mains):
             pass
 
+    def _make_whole(self, day: date) -> bool:
+        """Whether one more of the next, if need be of what is kept, makes more of that evening."""
+        some = would_do(day, self.table, self._spread(), self._coming(), self.keeps)
+        return day in self._cooked() and self._add(day, {Role.SIDE, Role.FRUIT}, some)
+
     def _short_of(self, role: Role, day: date, among: Collection[int]) -> bool:
         """Whether those who sit there could do with one more of its kind, the next `among` some."""
-        coming = (n for n in self.next if n in self.free and n in among)
-        one = next((self.free[n] for n in coming if self.free[n].at_table is role), None)
+        coming = (one for n, one in self._coming().items() if n in among)
+        one = next((one for one in coming if one.at_table is role), None)
         enough, laid = A_HEAD[role] * self.appetite.sit(day), self._laid(day, role)
         return one is not None and laid < enough and laid + one.servings <= FILLS * enough
+
+    def _coming(self) -> dict[int, Candidate]:
+        return {n: self.free[n] for n in self.next if n in self.free}
 
     def _cooked(self) -> set[date]:
         """The days on which there is anything to eat, but for what is opened beside."""
@@ -222,7 +233,7 @@ class _Week:
     def _add_main(self, day: date) -> bool:
         """The next main, one that fits before one of which some is too much at any time; what does
         not press rather not once more the food of the evenings about that day."""
-        main, coming = {Role.MAIN}, {n: self.free[n] for n in self.next if n in self.free}
+        main, coming = {Role.MAIN}, self._coming()
         others = coming.keys() - once_more(day, coming, self._spread()) | self.pressing
         some = self._add(day, main, others) or self._add(day, main)
         return some or self._add(day, main, shared=True) or self._add_big(day, main)
@@ -297,15 +308,10 @@ class _Week:
         open, and the rest in its order."""
         numbers = list(free)
         lots = lots_of(free.values(), self.table)
-        foods = {one.food for one in (*free.values(), *on_table)}
-        ceilings = Ceilings(
-            {food: self.appetite.of_food(food) for food in foods},
-            {group: self.appetite.of_group(group) for group in Group},
-            {role: a_head * self.appetite.meals_a_week for role, a_head in A_HEAD.items()},
-        )
+        most = self.appetite.ceilings(one.food for one in (*free.values(), *on_table))
         coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
         already = lots_of(on_table, self.table)
-        week, more = choose(lots, ceilings, coming, already, self.needs.shares, self.needs.credits)
+        week, more = choose(lots, most, coming, already, self.needs.shares, self.needs.credits)
         week, held = one_beside(week, [free[n] for n in numbers], self.table.end, here)
         coming_next = [*held, *more]
         self.keeps = {numbers[one.lot] for one in coming_next if one.kept}

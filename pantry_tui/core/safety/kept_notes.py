@@ -17,24 +17,32 @@ from pantry_tui.core.keeping.harm import is_tin
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety import note_smoke as smoke
+from pantry_tui.core.safety.kept_heat import JERKY_F, dry, hottest, smoked, too_cool
 from pantry_tui.core.safety.kept_spoilage import as_sign, perishes_by_kind, spoilt, vaguely_bad
-from pantry_tui.core.safety.kept_warm import EACH, FOR, WARM, degrees_of, minutes_of, warm
-from pantry_tui.core.safety.measured import all_fahrenheit
+from pantry_tui.core.safety.kept_warm import (
+    EACH,
+    FOR,
+    PERHAPS_WARM,
+    WARM,
+    degrees_of,
+    found_warm,
+    minutes_of,
+    warm,
+)
 from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import QUOTES, which
-from pantry_tui.core.safety.note_clock import chilled_late
 from pantry_tui.core.safety.note_contact import came_in, past_it
+from pantry_tui.core.safety.note_cooling import Late, chilled_late
 from pantry_tui.core.safety.note_finer import finer
-from pantry_tui.core.safety.note_look import MOIST, says
+from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_orders import set_aside
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_states import done_of
-from pantry_tui.core.safety.note_words import OTHER_DEGREES, PURPOSE
+from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.signs import Sign, signs_for
-from pantry_tui.core.safety.strength import smoked_f
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Group, Method
 
@@ -79,11 +87,6 @@ _HOW_LONG = (
 _SET_ASIDE = (
     "somebody set it aside, so nobody eats it. Where it is spoilt or recalled, say so with `sign`."
 )
-#: °F above which nothing comes inside: it is the air that was never so hot.
-_OF_AIR_F = 200.0
-_DRY_IT = "Dry it again and condition it; what smells or looks spoilt is discarded."
-#: °F inside that jerky reaches before it is dried (USDA FSIS, Jerky and food safety; from memory).
-_JERKY_F = 160
 
 
 def doubted_kept(
@@ -101,10 +104,10 @@ def doubted_kept(
 
     `perishes`: whether it must go after two hours above 40 °F; `doubted` judges a whole record, as
     that of the batch was judged; `signs` are all that are known."""
+    found = list(found_warm(method, record, perishes))
     if not note.strip():
-        return []
+        return found
     every = tuple(clauses(note))
-    found: list[str] = []
     batch = Batch(
         "", "", food, method, None, size, process=tuple(record.items()), note=note.casefold()
     )
@@ -122,7 +125,7 @@ def doubted_kept(
     if method not in LIDDED:
         if not found and not _in_the_warm(method, food):
             found += _over_several(method, food, every, note, perishes)
-        found += _too_cool(method, record, every, doubted)
+        found += too_cool(method, record, every, doubted)
     return list(dict.fromkeys(found))
 
 
@@ -159,14 +162,14 @@ def _against(
     if told := unsalted(method, food, clause, batch.note):
         yield told
     cured = method in _CURED and food.group is Group.MEAT
-    if cured and says(smoke.OF_WILD, re.sub(PURPOSE, " ", clause)) and _hottest(batch) < _JERKY_F:
+    if cured and says(smoke.OF_WILD, re.sub(PURPOSE, " ", clause)) and hottest(batch) < JERKY_F:
         yield (
             f"the worms of bears and wild pigs outlive salt, smoke, drying and the freezer. It is "
-            f"heated to {_JERKY_F} F inside: record that as temperature=..."
+            f"heated to {JERKY_F} F inside: record that as temperature=..."
         )
     if method in (Method.HOT_SMOKED, Method.COLD_SMOKED) and food.group in ANIMAL:
-        yield from _smoked(batch, clause)
-    yield from _dry(method, food, clause)
+        yield from smoked(batch, clause)
+    yield from dry(method, food, clause)
     if not _in_the_warm(method, food):
         yield from warm(method, food, clause, perishes)
     yield from spoilt(method, food, clause, signs)
@@ -190,8 +193,10 @@ def _over_several(
     perishes: Callable[[], bool],
 ) -> _Told:
     """Time in the warm that only several clauses together say."""
-    if chilled_late("; ".join(clause for _, clause in every)) and perishes():
-        yield f"{QUOTES}{whole(note)!r}: {WARM}: discard."
+    late = chilled_late("; ".join(clause for _, clause in every))
+    if late is not Late.NO and perishes():
+        told = f"{WARM}: discard." if late is Late.SURELY else PERHAPS_WARM
+        yield f"{QUOTES}{whole(note)!r}: {told}"
     for (_, before), (_, clause) in pairwise(every):
         if re.search(_HOW_LONG, clause):
             for told in islice(warm(method, food, f"{before} {clause}", perishes), 1):
@@ -276,74 +281,3 @@ def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
     elif method is Method.FRIDGE_PICKLE and says(words.PRICKED, clause):
         # A case of botulism (US CDC, MMWR of 2000, Illinois 1997; from memory).
         yield "holes carry spores into the yolk, where no vinegar reaches them."
-
-
-def _smoked(batch: Batch, clause: str) -> _Told:
-    """Hot smoke is what cooks it (core.safety.strength has how hot it comes inside)."""
-    told = re.sub(PURPOSE, " ", clause)
-    if batch.method is Method.COLD_SMOKED:
-        if smoke.cold_smoke_failed(told):
-            yield "no figure is published for what had less smoke than was meant."
-        return
-    if smoke.smoke_failed(told):
-        if _was_heated(batch):
-            yield "nobody says how long it stood warm before it was done."
-        else:
-            yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
-    elif smoke.never_so_hot(told) and min(degrees_of(told), default=_OF_AIR_F) < _OF_AIR_F:
-        yield "nobody knows that it cooked through. Record the warmth inside as temperature=..."
-    if says(smoke.SMOKED_COLD, told):
-        yield "cold smoke cooks nothing, so the days of hot smoked food are none of its own."
-
-
-def _was_heated(batch: Batch) -> bool:
-    """Whether its record, or another clause of its note, has it as hot as it has to be, or says
-    that other heat finished it."""
-    every = [clause for _, clause in clauses(batch.note)]
-    return _hottest(batch) >= smoked_f(batch.food) or smoke.finished_after(every)
-
-
-def _hottest(batch: Batch) -> float:
-    """The most °F that its record or its note names."""
-    every = [clause for _, clause in clauses(batch.note)]
-    hot = all_fahrenheit(dict(batch.process).get("temperature", ""))
-    hot += [one for clause in every if not smoke.never_so_hot(clause) for one in degrees_of(clause)]
-    return max(hot, default=0.0)
-
-
-def _dry(method: Method, food: FoodFacts, clause: str) -> _Told:
-    if method not in _DRY:
-        return
-    if food.group in ANIMAL and says(words.STILL_MOIST, clause):
-        yield f"{MOIST}."
-    meat = food.group is Group.MEAT and "jerky" in food.name
-    cool = smoke.never_came_to(clause) and food.group is not Group.HERB
-    cool = cool or says(smoke.NOT_HOT, clause) is not None
-    if meat and (re.search(words.UNHEATED, clause) or cool):
-        yield f"jerky is heated to {_JERKY_F} F inside, poultry to 165 F, before it is dried."
-    elif cool or smoke.drying_failed(re.sub(PURPOSE, " ", clause)):
-        yield f"nobody knows that it dried through, nor how long it stood warm and moist. {_DRY_IT}"
-
-
-def _too_cool(
-    method: Method,
-    record: Mapping[str, str],
-    every: Sequence[tuple[str, str]],
-    doubted: Callable[[Mapping[str, str]], Sequence[str]],
-) -> list[str]:
-    """The warmth of a smoke or of dried meat, held against it as if the record said so: the warmest
-    that is named, since it is brought up to that."""
-    heated = method in (Method.HOT_SMOKED, Method.COLD_SMOKED, Method.DRIED)
-    if not heated or "temperature" in record:
-        return []
-    told = [
-        (max(found), typed)
-        for typed, clause in every
-        if not re.search(OTHER_DEGREES, clause) and (found := degrees_of(clause))
-    ]
-    if not told:
-        return []
-    warmest, typed = max(told)
-    known = frozenset(doubted(record))
-    more = [one for one in doubted({**record, "temperature": f"{warmest:g} F"}) if one not in known]
-    return [f"Its note says {typed!r}: not checked. {more[0]}"] if more else []

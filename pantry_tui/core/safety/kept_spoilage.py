@@ -18,6 +18,7 @@ from pantry_tui.core.safety.note_spoilage import (
     FLOOD,
     GONE_BAD,
     ILL,
+    NOT_RIGHT,
     OF_THE_LAND,
     SOURED,
     SPOTTED,
@@ -45,6 +46,22 @@ _CHILLED = frozenset({"stock", "animal", "cooked", "in-oil", "sprout", "moist"})
 
 #: Where alcohol belongs.
 _BREWED = frozenset({Method.ALCOHOL_FERMENT, Method.VINEGAR_FERMENT, Method.INFUSION})
+#: Of flesh; a cured ham that shimmers like a rainbow is sound (USDA FSIS, The color of meat and
+#: poultry; from memory).
+_GREENED = (
+    r"\bgr[ae]y(?:ish)? green(?:ish)?\b|\bgreen(?:ish)? gr[ae]y\b|\bgreenish\b|"
+    r"\b(?:gone|turned|turning|going|tinged) green\b|"
+    r"\bgreen (?:tinge|tint|edges?|spots?|patch\w*|at the|in places)\b"
+)
+_BUBBLES = r"\bbubbl(?:es?|ing|y)\b"
+#: It bubbles while it is hot.
+_COOKING = (
+    r"\b(?:hot|heat\w*|bak\w*|oven|grill\w*|cook\w*|simmer\w*|boil\w*|pot|pan|stove|hob|until|"
+    r"till|golden|cheese|serv\w*|broil\w*|fr(?:y|ied)|soda|tea|squeak|wine|batter|dough|yeast)\b"
+)
+#: What is sour of itself.
+_SOUR = r"sour|kraut|borsch|pickl|vinegar|lemon|tom yum|solyanka|adobo"
+_SOUR_NOW = r"^(?:(?:it|now|is|has|a|bit|very|gone) )*(?:tast(?:es?|ed|ing) sour|sour taste)$"
 _SPOILT = rf"{words.SPOILT}|{WORKED}"
 
 _Told = Iterator[str]
@@ -62,6 +79,10 @@ def spoilt(
     told = words.SPOILT if method in _BREWED or food.group is Group.DRINK else _SPOILT
     if perishes_by_kind(food) and food.group is not Group.DAIRY and method is not Method.LACTIC:
         told = rf"{told}|{SOURED}"
+        if food.group in (Group.MEAT, Group.FISH) and method not in _DRY:
+            told = rf"{told}|{_GREENED}"
+        if food.group in (Group.MEAT, Group.FISH, Group.MEAL) and not re.search(_SOUR, food.name):
+            told = rf"{told}|{_SOUR_NOW}"
     if food.group in (Group.MEAT, Group.FISH) and method not in _DRY:
         told = rf"{told}|{words.STICKY}"
     if says(FLOOD, clause) and not re.search(OF_THE_LAND, clause):
@@ -70,13 +91,19 @@ def spoilt(
         yield from _means(method, food, clause, signs)
     elif says(told, re.sub(words.SO_OF_ITSELF, " ", clause)) or _made_gas(method, food, clause):
         yield from _bad(method, food, clause, signs)
+    elif method is Method.MEAL and says(_BUBBLES, clause) and not re.search(_COOKING, clause):
+        yield (
+            "cold food makes no gas while it is sound. If it does, discard it; if it bubbled in "
+            "the pot, put the note right so that it says so."
+        )
 
 
 def vaguely_bad(
     method: Method, food: FoodFacts, clause: str, signs: Callable[[], Iterable[Sign]]
 ) -> _Told:
     """The same of a colour or a vague word, which is heard last: a pack that swelled says more."""
-    vague = rf"{GONE_BAD}|{SPOTTED}" if _shows_in_spots(method, food) else GONE_BAD
+    vague = rf"{GONE_BAD}|{NOT_RIGHT}"
+    vague = rf"{vague}|{SPOTTED}" if _shows_in_spots(method, food) else vague
     if says(vague, re.sub(words.SO_OF_ITSELF, " ", clause)):
         yield from _bad(method, food, clause, signs)
 

@@ -89,9 +89,13 @@ _PLACE = (
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
     r"(?:door|front |back )?steps?|door ?mat|patio|terrace|deck|balcony|van|lorry|bus|train|lobby|"
     r"hall(?:way)?|(?:mail|letter|lunch) ?box|parcel|post|back ?pack|rucksack|hamper|tent|"
-    r"(?:shopping |school )bag|ambient)"
+    r"(?:shopping |school )bag|ambient|buffet)"
 )
 WARM_PLACE = rf"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |warm |hot )*{_PLACE})\b"
+OUT_OF_THE_COLD = (
+    r"(?<!ran )(?<!run )(?<!running )\bout of (?:the |our )?(?:fridge|refrigerator|freezer|cold)\b"
+    r"(?! (?:bags?|space|room|boxes|tubs|paper|tape|labels?|shelf|shelves))"
+)
 #: Left where it should not be, in words that need no time beside them.
 LEFT_OUT = (
     r"(?:^|\b(?:was|were|got|been|accidentally|it|them|jars?|box(?:es)?|bags?|packs?|pan|pot|tray|"
@@ -109,7 +113,7 @@ LEFT_OUT = (
     rf"{_PLACE}\b|"
     rf"\b(?:un ?refrigerated|un ?chilled|(?:{DENIED}|nobody) (?:\w+ )?(?:refrigerated|chilled|kept "
     r"cold|put in the fridge|in the fridge))\b|"
-    r"\bout of the (?:fridge|refrigerator|freezer|cold)\b|^at room temp\w*"
+    rf"{OUT_OF_THE_COLD}|^(?:at )?room temp\w*"
 )
 #: The same where only a time says that it was too long.
 STOOD = (
@@ -145,13 +149,16 @@ ASKED = (
 )
 #: Cooking, which keeps it hot.
 COOKING = (
-    r"\b(?:cook\w*|brais\w*|boil\w*|stew(?:ed|ing)|bak\w*|roast\w*|smok\w*|hot|infus\w*|"
+    r"\b(?:cook\w*|brais\w*|boil\w*|stew(?:ed|ing)|bak\w*|roast\w*|smok\w*|"
+    r"hot(?! (?:car|boot|trunk|van|sun|days?|kitchen|shed|garage|tent|afternoon|weather|bus))|"
+    r"infus\w*|"
     r"reduc\w*|bubbl\w*|ris(?:e|en|ing)|brought|bring|render\w*)\b"
 )
 MADE_SO = (
     r"\b(?:set|cultur\w*|ferment\w*|incubat\w*|sour(?:ed|ing)?|ripen\w*|drain\w*|proo?v?(?:ed|ing)|"
     r"pellicle|before (?:smok|cook|roast|bak|fry|boil|brin|cur)\w*|to (?:dry|form)|kept hot|"
-    r"simmer\w*|slow cooker|oven|smoker|hung|rais(?:e|ed|ing)|dough|soak\w*|macerat\w*|"
+    r"simmer\w*|slow cooker|oven|smoker|hung(?!.*\bafter)|rais(?:e|ed|ing)|dough|soak\w*|"
+    r"macerat\w*|"
     r"in (?:the |its |their |a )?(?:sugar|salt|brine|cure|vinegar|spices|marinade))\b"
 )
 #: Where it is soon hotter than a room: a parked car, the sun.
@@ -169,8 +176,21 @@ _THAWED = r"(?:thawed|defrosted|had (?:half |partly )?(?:thawed|melted))"
 THAWED_WARM = rf"\b{_THAWED}\b.*(?:\b(?:over ?night|outside|out|all (?:day|night))\b|{WARM_PLACE})"
 THAWED_SAFELY = r"\b(?:cold water|microwave\w*)\b"
 REFROZEN = (
-    r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)|"
-    r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b"
+    r"\b(?:re ?froz\w*|re ?freez\w*|(?:froze|frozen)(?: it| them)? (?:again|twice|anew)(?! as)|"
+    r"(?:harden\w*|solid|set hard)(?: up)? again|froze back|back to solid)\b|"
+    r"\b(?:block|clump\w*|lump|slab|stuck|together)\b.*\b(?:(?:were|was|used to be|no longer|not) "
+    r"loose|loose before)\b|"
+    r"\b(?:second|third|2nd|3rd|another) (?:time|go|stint|spell|trip|round) (?:round )?"
+    r"(?:in|into|to|through|for) (?:the |our )?(?:deep )?freez\w*|"
+    r"\b(?:back|returned|went back|again) (?:in|into|to) (?:the |our )?(?:deep )?freezer\b"
+    r"(?! (?:at once|straight|within|after (?:1|2|\d+) (?:min\w*|hour)\b))|"
+    r"\b(?:froze|frozen) (?:for )?(?:the |a )?(?:second|third|2nd|3rd) time\b"
+)
+#: Of what is frozen now; what it is made with may have been.
+FROZEN_BEFORE = (
+    r"^(?:(?:it|they|all|this|had|has|have|was|were|been|once|already|sold|bought) )*"
+    r"(?:previously frozen|frozen (?:before|once before|once already)|"
+    r"thawed (?:once|before|once before|1 time)(?: (?:before|already))?)\b(?! (?:cooking|use|us))"
 )
 EXPIRED = (
     r"\b(?:past|after|beyond|over)(?: (?:its|the|their|his))? (?:use by|sell by|expir\w*|"
@@ -246,13 +266,15 @@ STICKY = (
 ABOVE_BRINE = (
     rf"\b(?:{DENIED}) (?:\w+ )?(?:cover|submerg|under)\w*|\b(?:above|out of|over) the brine\b|"
     r"\bbrine (?:is |was |ran |got |fell |went |has )?(?:too |all |nearly )?(?:low|below|short|"
-    r"gone|evaporat\w*)|"
+    r"gone|evaporat\w*|sank|sunk|dropped|dried)|"
     rf"\b(?:{DENIED}|too little) (?:enough )?brine\b|\bfloat\w* (?:on top|above|up)\b"
 )
 UNHEATED = (
     r"\b(?:un ?heated|(?:not|never|wasn't|isn't)(?: \w+)? (?:pre ?)?(?:heated|cooked)|"
     r"(?:no|without)(?: any)? (?:pre ?)?(?:heat\w*|cooking)|(?:skipp?ed|forgot|left out) (?:the )?"
-    r"(?:pre ?)?heat\w*|air dr\w+|sun dr\w+|dried in the sun)\b"
+    r"(?:pre ?)?heat\w*|air dr\w+|sun dr\w+|"
+    r"dried (?:\w+ ){0,4}(?:in the (?:sun|open|wind)|outdoors|outside|on (?:the|a) "
+    r"(?:porch|roof|line)))\b"
 )
 _WEATHER = (
     r" (?:weather|days?|weeks?|months?|year|season|spring|summer|autumn|fall|winter|harvest|july|"
@@ -281,7 +303,8 @@ STILL_MOIST = (
     r"soft|juicy)|(?:not|never|isn't|wasn't|aren't|weren't) (?:quite |fully |completely |all |yet |"
     r"really |properly |entirely )*dr(?:y|ied)"
     rf"(?! (?:out|in(?! (?:the |its |their )?{_WITHIN})|fruit))|under ?dried|"
-    r"(?:damp|moist|wet) (?:in the middle|inside|centres?|centers?|spots?)|"
+    r"(?:damp|moist|wet|sticky|tacky|juicy|gummy|raw) "
+    r"(?:in the middle|inside|centres?|centers?|spots?)|"
     r"(?:centres?|centers?|middles?|inside) (?:(?:is|are|was|were|still) )*"
     r"(?:damp|moist|wet|juicy)|not crisp any ?more|"
     r"still (?:\w+ )?(?:squidgy|squishy|squashy|mushy|limp)|"

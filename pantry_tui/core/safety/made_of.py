@@ -8,9 +8,10 @@ No publication is about such lines: which parts are plain ingredients is a choic
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import NamedTuple
 
+from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.note_before import QUOTES
 from pantry_tui.core.words import Acidity, Group, Method
@@ -51,12 +52,51 @@ _KINDS = {
 }  # fmt: skip
 
 
+#: That what a clause names lies in the jar, and does not stand beside it or came with it.
+_LIES_IN = (
+    r"\b(?:with|plus|added|adding|mixed|stirred|folded|threw|thrown|put|tucked|layered|chopped|"
+    r"(?:bits?|pieces?|chunks?|slices?|strips?|flakes) of|"
+    r"in (?:it|them|there|(?:the|this|each|every) (?:jars?|crocks?|boxe?s?|bottles?|batch)))\b"
+)
+_BESIDE = (
+    r"\b(?:bought|stored?|keeps?|kept|stands?|stood|standing|shelved|traded|swapped|paid|ordered|"
+    r"delivered|came|arrived|picked|beside|shelf|shelves|fridge|freezer|crate|drawer|dinner|supper|"
+    r"lunch|breakfast|recipe|day|same|like|tastes?|instead of|rubbed?|shared|sent|given|gave|aunt|"
+    r"uncle|mrs?|gran(?:ny|dma|dad|dpa)?|cousin)\b"
+)
+#: What may stand behind the name of a food; behind other words it is another thing: a fish kettle,
+#: beef tomatoes, a turkey baster.
+_AFTER = frozenset(
+    {"and", "or", "in", "into", "added", "too", "plus", "with", "as", "pieces", "bits", "chunks",
+     "flakes", "cubes", "strips", "slices", "meat", "stirred", "mixed", "folded", "through",
+     "among", "between", "this", "was", "were", "is", "are"}
+)  # fmt: skip
+#: So kept, fish or shrimp seasons a ferment.
+_SEASONING = r"\b(?:salt\w*|dried|dry|sauce|paste|powder|flakes?|ferment\w*|pickled)\b"
+_MOST_WORDS = 3
+
+
 #: No figure is published for what works with such food in it.
 IN_A_FERMENT = "no figure is published for what works with meat, fish, egg or cooked food in it."
 FERMENTS = frozenset({Method.LACTIC, Method.VINEGAR_FERMENT, Method.ALCOHOL_FERMENT, Method.PASTE})
 _ANIMAL = frozenset({Group.MEAT, Group.FISH, Group.EGG})
 _SEASONS = frozenset({Method.SALTED, Method.DRIED, Method.FREEZE_DRIED})
 _COOKED = frozenset({Method.MEAL, Method.PRESSURE, Method.HOT_SMOKED, Method.COLD_SMOKED})
+
+#: What these keep in the cold they keep by acid, sugar or spirit, and no figure for them was
+#: published with animal or cooked food in them.
+_BY_ACID = frozenset(
+    {
+        Method.JAM, Method.FREEZER_JAM, Method.FRIDGE_PICKLE, Method.VINEGAR_PICKLE,
+        Method.FLAVOURED_VINEGAR, Method.SUGAR, Method.INFUSION,
+    }
+)  # fmt: skip
+#: A knob of it keeps a jam from foaming.
+_KNOB = re.compile(r"\b(?:butter|ghee)\b")
+KEEPS_COLD_ALONE = (
+    "no figure is published for meat, fish, egg or milk in it, which keep cold alone."
+)
+NO_COLD = "in the cold, too, no figure is published for both together."
 
 
 class Used(NamedTuple):
@@ -105,6 +145,56 @@ def in_a_ferment(method: Method, food: FoodFacts, used: Used) -> bool:
     cooked = used.method in _COOKED or used.food.group is Group.MEAL
     raw = used.food.group in _ANIMAL and "sauce" not in used.food.name
     return cooked or raw
+
+
+def in_acid(method: Method, food: FoodFacts, used: Used) -> bool:
+    """Whether animal or cooked food went into what acid, sugar or spirit keeps."""
+    if method not in _BY_ACID or food.group in ANIMAL or "animal" in food.classes:
+        return False
+    return used.food.group in ANIMAL and _KNOB.search(used.food.name) is None
+
+
+def not_by_cold(method: Method, doubts: Iterable[str]) -> str:
+    """What the cold does not put right of a jar that it saved: no jam or pickle was published with
+    such a thing in it, opened or not; "" where nothing is."""
+    if method not in _BY_ACID:
+        return ""
+    for one in doubts:
+        if one.endswith(KEEPS_COLD_ALONE):
+            return one
+        if says_of_part(one) and one.endswith(_UNTESTED):
+            return f"{one.partition(': ')[0]}: {NO_COLD}"
+    return ""
+
+
+def told_in(clause: str, named: Callable[[str], FoodFacts | None]) -> Iterator[Used]:
+    """The animal foods of which a clause of a note says that they lie in it, by any of their
+    names; `clause` in small letters."""
+    from pantry_tui.core.safety.denial import affirmed
+    from pantry_tui.core.safety.note_words import PURPOSE
+    from pantry_tui.core.safety.other_tongues import in_english
+
+    told = re.sub(PURPOSE, " ", in_english(clause))
+    if re.search(_LIES_IN, told) is None or re.search(_BESIDE, told) is not None:
+        return
+    words = re.findall(r"[^\W_]+(?:'s)?", told)
+    at = 0
+    while at < len(words):
+        for many in range(min(_MOST_WORDS, len(words) - at), 0, -1):
+            run, after = " ".join(words[at : at + many]), words[at + many : at + many + 1]
+            food = named(run) if len(run) > 2 else None
+            if food is None:
+                continue
+            at += many - 1
+            alone = not after or after[0] in _AFTER
+            if food.group in ANIMAL and alone and affirmed(told, rf"\b{re.escape(run)}\b"):
+                yield Used(food, _kept_then(told))
+            break
+        at += 1
+
+
+def _kept_then(told: str) -> Method:
+    return Method.SALTED if re.search(_SEASONING, told) else Method.FRESH
 
 
 def says_of_part(sentence: str) -> bool:

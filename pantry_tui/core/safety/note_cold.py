@@ -66,6 +66,13 @@ _READ_IN = (
     r"\b\d+(?:\.\d+)? ?(?:°|deg\w*)? ?[fc] (?:in|inside|of) (?:the |our )?(?:fridge|"
     r"refrigerator|freezer)\b"
 )
+#: How warm food was found, where nobody says what it is the warmth of.
+_FOUND_AT = (
+    r"^(?:(?:the|core|food|product|surface|inside|centre|center|measured|arrival|delivery|its) )*"
+    r"(?:temp\w*|thermometer)(?: (?:when|was|at|on|reads?|found|checked|reading|of|the|it|food|"
+    r"arrival|collected|collection|opened|today|now|delivered|delivery|is|in|taken|morning|bought|"
+    rf"said|showed|says|shows|received|receipt|packed))* {_NUMBER}"
+)
 #: Food that comes to be cold there, or is warmed after it.
 _OF_FOOD = (
     r"\b(?:cool\w*|chill\w*|inside the|internal|oven|heated|reheat\w*|put|went in|into|before|"
@@ -80,15 +87,16 @@ def without_cold(clause: str) -> bool:
     return says(NO_POWER, clause) is not None
 
 
-def too_warm(clause: str, degrees: Sequence[float]) -> bool:
+def too_warm(clause: str, degrees: Sequence[float], *, frozen: bool = False) -> bool:
     """Whether what keeps it cold was warm, or read too warm; `degrees` in °F, of what has a unit.
     A bare number is one of °F, where it can be."""
     if says(_WARM, clause):
         return True
     if re.search(_OF_FOOD, clause):
         return False
-    most = _FREEZER_F if re.search(r"freez", clause) else _FRIDGE_F
-    read = re.search(_READ_AT, clause)
+    ice = re.search(r"freez", clause) or (frozen and not re.search(r"fridge|refriger", clause))
+    most = _FREEZER_F if ice else _FRIDGE_F
+    read = re.search(_READ_AT, clause) or re.search(_FOUND_AT, clause)
     told = list(degrees) if read or re.search(_READ_IN, clause) else []
     if read and not degrees:
         told.append(float(read[1]))

@@ -103,6 +103,7 @@ BEGAN = {
         r"bought|got|picked up|collected|fetched|delivered|milked|laid|caught|landed|minced|ground|"
         r"churned|made|cut|sliced|^from"
     ),
+    Method.FROZEN: r"frozen|froze|put in the freezer|in the freezer since",
     Method.BOUGHT: _OUT + r"bought|got|picked up|collected|fetched|delivered|^from",
 }  # fmt: skip
 OPENED = r"opened|open since|begun|started"

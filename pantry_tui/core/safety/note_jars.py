@@ -249,7 +249,9 @@ OF_JARS: tuple[Stage, ...] = (
         rf"\b{DENIED} (?:\w+ )?(?:trust|rely on|safe)\b|\bunsafe\b|\bdangerous|\b(?:iffy|dodgy|"
         rf"suspicious|"
         r"doubtful)\b",
-        r"\b(?:label|knife|peeler|spice|salt|flavou?r)\w*",
+        r"\b(?:label|knife|peeler|spice|salt|flavou?r)\w*|"
+        rf"\b(?:{DENIED}|{NONE}|nor) (?:(?:are|is|was|were|of|them|any|at|all|looks?|seems?) )*"
+        r"(?:iffy|dodgy|suspicious|doubtful|unsafe|dangerous)\b",
     ),
     # Nobody knows, or somebody hopes.
     Stage(

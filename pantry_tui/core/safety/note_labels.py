@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import re
 
-_LABELLED = re.compile(r"([^\W\d_][^:/\d]{0,39}?) ?: ?(\S.*)")
+_LABELLED = re.compile(r"([^\W\d_][^:]{0,39}?)(?<!\d) ?: ?(\S.*)")
 _YES = frozenset({"yes", "y", "x", "true", "✓", "✔", "1", "ja", "oui"})
 _NO = frozenset(
     {"no", "n", "none", "false", "0", "nothing", "nil", "never", "not", "not yet", "non", "nein",
@@ -17,7 +17,50 @@ _SAYS = re.compile(
     r"defects?|what happened|verdict|result|inspection|check|looks?|appearance)"
 )
 #: The value says how they are.
-_HOW = re.compile(r"(?:smells?|odou?rs?|scent|aroma|taste|flavou?r|recipe)")
+_HOW = re.compile(r"(?:smells?|smell?ed|smelt|odou?rs?|scent|aroma|tastes?|tasted|flavou?r|recipe)")
+_SENSES = {
+    "tasted": "taste", "tastes": "taste", "smelled": "smell", "smelt": "smell", "smells": "smell",
+}  # fmt: skip
+#: What of a jar is said to be well, and that it is.
+_IS_WELL = re.compile(
+    r"(?P<what>.+?) (?:(?:is|are|was|were|all|still|looks?) )*"
+    r"(?:ok|okay|good|fine|safe|sound|right|correct|normal|well)"
+)
+#: A fault that there was none of, which a no before it would make another: a lid that did not pop.
+_FAULT = re.compile(r"(?:lids?|seals?|tops?|caps?) (?:popped(?: up)?|off|loose|up)|popped(?: up)?")
+_COLD = re.compile(
+    r"(?:(?:still|kept|stayed|arrived|found|is|was|always|stored|remained|food) )*(?:cold|chilled)"
+    r"(?: (?:on arrival|when found|throughout|enough))?"
+)
+_COOLED_IN_TIME = re.compile(
+    r"(?:chilled|cooled|refrigerated|fridged|in (?:the )?(?:fridge|refrigerator)|cold) "
+    r"(?:within|in|under|inside|by|after) "
+)
+#: The unit that a label has for the number behind it.
+_UNITS = (
+    (r"(?:h|hr|hrs|hours?)", "hours"), (r"(?:min|mins|minutes?)", "minutes"),
+    (r"(?:d|days?)", "days"), (r"(?:wks?|weeks?)", "weeks"), (r"(?:months?)", "months"),
+    (r"(?:°? ?f|deg(?:rees)? f|fahrenheit)", "f"), (r"(?:°? ?c|deg(?:rees)? c|celsius)", "c"),
+    (r"psi", "psi"),
+)  # fmt: skip
+_SHORT = {"hours": "(?:hours|hrs)", "minutes": "(?:minutes|mins)"}
+_WORDS = ("hours", "minutes", "days", "weeks", "months")
+_NUMBER = re.compile(
+    r"(?:about |approx(?:imately|\.)? |ca\.? |~ ?|over |nearly )?"
+    r"(?:\d+(?:\.\d+)? ?(?:-|–|to) ?)?(\d+(?:\.\d+)?)(?: ?(?:h|hrs?|hours?|mins?|minutes?|days?|"
+    r"weeks?|months?|f|c|°f|°c|psi))?"
+)
+_BARE = re.compile(r"-?\d")
+#: A time of a process that is told in minutes where no unit is said.
+_OF_A_PROCESS = re.compile(
+    r"(?:time (?:processed|canned|in (?:the )?canner|at pressure|boiled|in (?:the )?water ?bath)|"
+    r"(?:process(?:ing)?|canning|boiling|canner|water ?bath|pressure) time)"
+)
+#: A time in the warm of which nobody says what it is told in.
+_OUT = re.compile(
+    r"(?:time )?(?:left |been )?(?:un ?refrigerated|out(?: of (?:the )?(?:fridge|refrigerator|"
+    r"freezer|cold))?)"
+)
 _WELL = re.compile(
     r"\b(?:ok|okay|fine|good|normal|usual|great|nice|lovely|clean|fresh|perfect|pleasant|sound|"
     r"tested|safe|pass(?:ed)?)\b"
@@ -41,21 +84,74 @@ def in_words(clause: str) -> str:
     found = _LABELLED.fullmatch(clause)
     if found is None:
         return clause
-    label, value = found[1].strip(" ?"), found[2].strip(" .")
+    label, value = found[1].strip(" ?"), found[2].strip(" .?")
+    label = re.sub(r" ?[(\[](?:y/n|yes/no|y or n)[)\]]$|\?", "", label)
+    if (told := _measured(label, value)) is not None:
+        return told
+    if "/" in label:
+        return clause
     if value in _YES:
         return _BAD_WORD if _BAD.fullmatch(label) else label
     if value in _NO:
+        if _FAULT.fullmatch(label):
+            return ""
         return _BAD_WORD if _SOUND.fullmatch(label) else _denied(label)
     if _SAYS.fullmatch(label):
         return _BAD_WORD if _BAD.fullmatch(value) else value
     if _HOW.fullmatch(label) and not (_WELL.search(value) and "not " not in f" {value}"):
-        return f"{value} {label}"
-    return clause
+        return f"{value} {_SENSES.get(label, label)}"
+    return f"{label} {value}" if _BARE.match(value) else clause
+
+
+def _measured(label: str, value: str) -> str | None:
+    """("hours out", "6") -> "out 6 hours"; ("fridge temp (f)", "52") -> "fridge temp 52 f". None
+    where the label has no unit, or the value no number."""
+    number = _NUMBER.fullmatch(value)
+    if number is None:
+        return None
+    if _OF_A_PROCESS.fullmatch(label):
+        return f"{label} {number[1]} minutes"
+    if _OUT.fullmatch(label):
+        bare = re.fullmatch(r"[\d.]+", value)
+        return None if bare and float(value) <= 1 else label if bare else f"{label} {value}"
+    label, unit = _unit_of(label)
+    if not unit:
+        return None
+    label = "out of the cold" if label == "out" else label
+    many = number[1]
+    if unit in _WORDS and not float(many):
+        return ""  # "left out (h): 0"
+    if unit in ("days", "weeks", "months"):
+        if re.search(r"\bopen(?:ed)?\b", label):
+            return f"opened {many} {unit} ago"
+        if re.fullmatch(r"(?:old|age|stored|kept|in (?:the )?(?:fridge|refrigerator))", label):
+            return f"{many} {unit} old"
+    return f"{label} {many} {unit}"
+
+
+def _unit_of(label: str) -> tuple[str, str]:
+    """The label without its unit, and that; "" where it has none."""
+    for pattern, unit in _UNITS:
+        written = [rf"(.+?) ?[(\[] ?{pattern}(?: ago)? ?[)\]]"]
+        if unit in _WORDS:
+            word = _SHORT.get(unit, unit)
+            written += [rf"(?:number of |no\.? of )?{word} (.+)", rf"(.+) {word}"]
+        for one in written:
+            if (found := re.fullmatch(one, label)) is not None:
+                return found[1], unit
+    return label, ""
 
 
 def _denied(label: str) -> str:
     """("seal checked") -> "seal not checked"; ("tested recipe") -> "recipe not tested"."""
     first, *rest = label.split()
+    if (well := _IS_WELL.fullmatch(label)) is not None:
+        cold = re.search(r"(?:fridge|refrigerator|freezer)$", well["what"])
+        return f"{well['what']} not {'cold' if cold else 'right'}"
+    if _COOLED_IN_TIME.match(label):
+        return "not refrigerated"
+    if _COLD.fullmatch(label):
+        return "not cold when found"
     if _PARTICIPLE.fullmatch(first):
         return f"{' '.join(rest)} not {first}".strip()
     if rest and _PARTICIPLE.fullmatch(rest[-1]):

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.canned import ANIMAL, LIDDED
 from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety import kept_words as words
@@ -19,6 +19,16 @@ from pantry_tui.core.words import Group, Method
 MOIST = "what is not dry has no published figure on a shelf"
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 _BOUGHT = frozenset({Method.BOUGHT, Method.FRESH})
+
+
+_IN_VACUUM = frozenset(
+    {Method.BOUGHT, Method.HOT_SMOKED, Method.COLD_SMOKED, Method.SALTED, Method.FRESH}
+)
+AIR_IN = (
+    r"\bvacuum (?:\w+ )?(?:lost|gone|broke\w*|failed|leaked|went)\b|\blost (?:its |the )?vacuum\b|"
+    r"\bvacuum (?:seal )?(?:did|has|had|is|was) not (?:hold|held|taken?|there)\b|"
+    r"\b(?:air|let air) (?:got |has got |came )?in(?:to)? (?:the )?(?:pack|bag|pouch|vacuum)\b"
+)
 
 
 def says(pattern: str, clause: str) -> re.Match[str] | None:
@@ -40,6 +50,11 @@ def to_look_at(batch: Batch) -> str:
     damp = not dried and is_dry(batch.food) and "sugar" not in batch.food.classes
     damp = damp and batch.food.group is not Group.FRUIT
     for typed, clause in clauses(batch.note):
+        if batch.method in _IN_VACUUM and batch.food.group in ANIMAL and says(AIR_IN, clause):
+            return (
+                f"Its note says {typed!r}: without its vacuum it is ordinary wrapped food. Count "
+                "its days from the day on which that was lost, not to the date on the pack."
+            )
         kept_out = re.search(words.NOT_SPOILT, clause) is not None
         seen = re.sub(PURPOSE, " ", clause)
         if batch.method not in LIDDED and not kept_out and says(words.RODENTS, seen):

@@ -54,6 +54,16 @@ _ITS_OWN = (
     r"(?:(?:roasted|charred|grilled|peeled|seeded|blanched|cored|washed|used|all|our|own|home|"
     r"grown|from|mild|the|ripe|young) )*"
 )
+#: What every published salsa, chutney and relish has a measure of.
+_BELONGS = (
+    rf"{_ITS_OWN}(?:(?:hot|bell|sweet|red|green|yellow|white|chopped|diced|minced|fresh|chil[ie]) "
+    r")*(?:onions?|peppers?|chill?i(?:es)?|chil[ie]s?|jalape[nñ]os?|garlic|coriander|cilantro)"
+)
+_NAMED = (
+    rf"^(?:(?:with|has|have|contains?|made|of|it|and|usual) )*{_BELONGS}"
+    rf"(?:(?:,? and|,| &| \+| or| with) {_BELONGS})*(?: in(?: (?:it|there|them))?)?$"
+)
+_MIXED = r"\b(?:salsa|relish|chutney|ketchup|piccalilli|chow ?chow)\b"
 _OF_RECIPE = r"salsa|sauce|relish|chutney|ketchup|piccalilli|chow ?chow"
 _MEAT = (
     r"(?:meat|chicken|turkey|beef|pork|ham|sausages?|bacon|mince|ground beef|lamb|fish|giblets|"
@@ -85,6 +95,8 @@ def without_fewer(food: FoodFacts, clause: str) -> str:
     if not _is_recipe(food):
         return clause
     told = re.sub(_FEWER_LOW, " ", clause)
+    if re.search(_MIXED, food.name) and re.search(_NAMED, told):
+        return " "
     return re.sub(rf"^{_ITS_OWN}{_LOW}$", " ", told) if "salsa" in food.name else told
 
 

@@ -62,6 +62,20 @@ _OF_CURE = (
 _BRINE = r"brine|brining|cure|curing(?! salt)|salting"
 _CURE = r"(?:pink |curing )salts?\b|nitrites?\b|nitrates?\b|prague powder|saltpet(?:re|er)\b"
 
+#: The shortest that is published for the thinnest fish in the strongest brine lies above it
+#: (extension leaflets on smoking fish; from memory).
+_BRIEF_MIN = 15
+#: A cure of meat is told in days (NCHFP, review of cured and smoked meats; from memory).
+_BRIEF_CURE_MIN = 60
+_BRIEFLY = (
+    r"\b(?:brin|cur|salt)(?:ed|ing|e)?(?: (?:it|them|for|only|about|just|barely|under|time|a))* "
+    r"(\d+(?:\.\d+)?) ?(?:m|mins?|minutes?)\b|"
+    r"\b(\d+(?:\.\d+)?) ?(?:m|mins?|minutes?) (?:in (?:the |a )?(?:\w+ )?)?(?:brine|cure|salt)\b"
+)
+TOO_BRIEF = (
+    "nothing is published that was in its salt so briefly. What it holds of it is recorded as "
+    "salt=3.5%."
+)
 NO_SALT_FISH = "no smoked fish is published without salt."
 NO_SALT_MEAT = "nothing is published that is cured, or smoked without heat, without its salt."
 NO_CURE = "meat that is smoked without heat needs a cure with nitrite."
@@ -76,6 +90,9 @@ def unsalted(method: Method, food: FoodFacts, clause: str, note: str) -> str:
     cold_meat = food.group is Group.MEAT and method is Method.COLD_SMOKED
     if cold_meat and (affirmed(clause, _OF_CURE) or lacking(clause, _CURE)):
         return NO_CURE
+    brief = _BRIEF_MIN if smoked_fish else _BRIEF_CURE_MIN
+    if (told := re.search(_BRIEFLY, clause)) and float(told[1] or told[2]) < brief:
+        return "" if re.search(_SALTED, note) else TOO_BRIEF
     things = rf"{_BRINE}|curing salts?\b" if smoked_fish else _BRINE
     if re.search(_SALTED, note) or not _says_none(clause, things):
         return ""

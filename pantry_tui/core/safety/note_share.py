@@ -73,8 +73,14 @@ _SOFT = (
 _SOFT_WELL = r"\b(?:when cooked|cooked|boiled|mashed|soil|sand|soften\w* (?:up )?in|skins?)\b"
 
 
-#: An hour of the day at the end, and no number of jars.
-_HOUR = r"(?: from \S+)? (?:to|till|until|at) \d{1,2}(?: ?(?:am|pm|o'clock))?$"
+#: An hour of the day, and no number of jars.
+_CLOCK = r"\d{1,2}(?::[0-5]\d)?(?: ?(?:[ap]m|o'clock))?"
+_HOUR = (
+    rf"(?: from \S+| (?:from )?{_CLOCK})? (?:to|till|until|at|since|by|before|after) {_CLOCK}$|"
+    rf"\b(?:from|since|between) {_CLOCK} (?:to|till|until|and) {_CLOCK}\b"
+    rf"(?! (?:{_VESSEL}|of (?:them|these|the))\b)|"
+    r"\b\d{1,2}(?::[0-5]\d(?:[ap]m)?| ?(?:[ap]m|o'clock))\b"
+)
 #: "2 of 8", "2 out of the 8": how many there were is no number of those that are meant.
 _OUT_OF = r"\b(\d{1,3}) ?(?:/|(?:out )?of) ?(?:the |my |our |these |those |all )?(\d{1,3})\b(?!/)"
 
@@ -101,7 +107,8 @@ def how_many(note: str) -> int | None:
 
     if re.search(_NOBODY_SAYS, note.casefold()):
         return None
-    plain = _of_them("; ".join(clause for _, clause in clauses(note)))
+    told = (re.sub(_HOUR, " ", clause) for _, clause in clauses(note))
+    plain = _of_them("; ".join(told))
     figures = (re.search(r"\d+", one[0]) for one in re.finditer(rf"\b{_FEW}{_NO_MEASURE}", plain))
     return sum(2 if one is None else int(one[0]) for one in figures)
 

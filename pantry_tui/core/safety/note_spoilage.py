@@ -77,6 +77,24 @@ _CAME_OUT_OF_ELSE = (
 )
 COLOUR = r"(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)?"
 _OF_LEAVES = r"(?:with|from) (?:beet|cabbage|dill|food)"
+_ODD = (
+    r"(?:off|bad|foul|funny|weird|odd|strange|peculiar|suspicious|wrong|nasty|awful|horrible|putrid|"
+    r"rancid|unpleasant|disgusting|revolting|vile)"
+)
+_SENSED = r"(?:smell|odou?r|whiff|scent|aroma|taste|after ?taste|tang|flavou?r)"
+#: A smell, a taste or a look that is not as it should be, however it is put.
+NOT_RIGHT = (
+    rf"\b{_ODD} (?:and \w+ )?{_SENSED}s?\b(?! (?:of|from|in the (?:fridge|freezer|kitchen)))|"
+    rf"\b(?:smell\w*|smelt|tast(?:es?|ed|ing)|odou?r|flavou?r|aroma|colou?r|appearance)"
+    r"(?: (?:is|was|does|did|are|were))? not (?:\w+ )?(?:right|normal|natural|as it should)\b|"
+    r"\bnot (?:quite |really )?(?:smell|taste|look)\w* (?:quite |at all )?(?:right|normal)\b|"
+    rf"\btast(?:es?|ed|ing)(?: (?:a|bit|little|very|rather|quite|really|slightly|so))* {_ODD}\b"
+    r"(?! (?:raw|until|without|before|when raw|on its own|at first|but))|"
+    r"^(?:(?:it|they|this|these|all|food|meat|top|surface|inside|contents|jars?|still|now) )*"
+    r"look(?:s|ed|ing)?(?: (?:a|bit|little|very|rather|quite|all|really|slightly))* "
+    rf"(?:{_ODD}|dodgy|iffy|not (?:quite )?(?:right|normal|well))\b"
+    r"(?! (?:shape|sizes?|label|but))"
+)
 #: Mould, rot, slime and stench on any food, in a jar or out of it.
 GROWN = (
     r"\b(?:mou?ld\w*|fuzz\w*(?! (?:variet|sort|peach|skins|skinned))|furry|fur|"
@@ -125,7 +143,7 @@ _LOOKS_SO = (
     r"dust (?:of (?:pepper|vanilla|spice)|on (?:the )?(?:lid|glass|outside|skins?)))\b"
 )
 _SPOILT = (
-    rf"{GROWN}|{GONE_BAD}|{SPOTTED}|"
+    rf"{GROWN}|{GONE_BAD}|{SPOTTED}|{NOT_RIGHT}|"
     r"\b(?:swollen lids?|lids? (?:\w+ )?(?:swollen|swelled|domed)|bulg\w*|leak\w*|seep\w*|ooz\w*|"
     r"spurt\w*|gush\w*|fizz\w*|fermenting|(?:start|began|begun)\w* (?:to |of )?ferment\w*|"
     r"(?:gone|going|went) (?:off(?! the)|bad|sour))\b|"

@@ -46,6 +46,10 @@ AS_PUBLISHED = (
     r"(?! (?:of|at|round|around|from))|\b(?:turn|switch|"
     r"shut)\w*(?: \w+){0,3} off(?: \w+)? (?:after the (?:full )?"
     r"time|when the timer|when (?:it was|they were|time was)|at the end)(?: \w+)*|"
+    # It rang, and what it rang after stands beside it.
+    r"(?<!never )(?<!not )\b(?:timer|alarm|buzzer|bell) (?:(?:just|then|had|has) )?"
+    r"(?:went|gone|goes|going|rang) off\b"
+    r"(?! (?:early|late|too|before|by|half|while|when|twice|for))|"
     # Pressure is let fall by itself, and how long it took to rise is no time of the process.
     r"\b(?:let|allowed) (?:the )?pressure (?:to )?(?:drop|fall|go down|come down|return)(?: to "
     r"(?:0|zero))?(?: all)? (?:by itself|on its own|of its own accord|naturally)\b|"
@@ -97,8 +101,7 @@ LITTLE_LOST = (
 #: What a process is made of. A timer that was misread is why a record was put right.
 SUBJECT = any_of(
     r"pressure|psi|kpa|gauges?|dials?|canners?|steam|burner|stove|flame|propane|gas(?! bubbl)|"
-    r"power|"
-    r"timer(?! misread)|timing|clock|the run|regulator|rocker|jiggler|petcock|"
+    r"power|timer(?! misread)|timing|clock|the run|regulator|rocker|jiggler|petcock|"
     r"(?:process\w*|full|canning|real|run|whole) time|the time (?!to|of|i|we|for)|process(?:ing)?|"
     r"water level|boil(?:ing)? water|rolling boil|the boil"
 )
@@ -124,8 +127,9 @@ WITHOUT_MORE = (
     r"(?:took|taken|pulled|removed|lifted)(?: \w+){0,4} early(?! (?:in|this|morning|evening)))|"
     r"siphon\w*|half (?:of )?(?:their|its|the) (?:water|liquid|brine|juice)|(?:lost|"
     r"losing) half(?!.*(?:crop|plants|harvest|row|bed))|"
-    r"(?:liquid|water) (?:was |is )?(?:lost|low)|lost (?:\w+ )?(?:of the )?liquid|"
-    r"(?:stood|sat|left|waited)\b.*\bbefore (?:(?:they|the jars|it) (?:went|got|could go) in|"
+    r"(?:liquid|water) (?:was |is |has )?(?:lost|low|gone)|lost (?:\w+ )?(?:of the )?liquid|"
+    r"(?:stood|sat|left|waited|rest(?:ed)?\b.*\bjars)\b.*\bbefore "
+    r"(?:(?:they|the jars|it) (?:went|got|could go) in|"
     r"going in|process|cann|(?:i|we) (?!lift|took|take|open|remov|unload|pull))\w*|quick releas\w*|"
     r"under (?:the )?(?:cold )?tap|force[ds]? cool\w*|opened (?:\w+ ){0,2}(?:early|soon|hot)|"
     r"to the brim|over ?(?:fill|pack)\w*|too (?:full|tight)\w*|un ?vented|"
@@ -140,9 +144,9 @@ WATER_LOW = (
     r"(?<!lifted the )(?<!took the )(?<!taken the )(?<!pulled the )(?<!getting the )"
     r"\b(?:lids?|tops?|jars|rims?|caps?|necks?|shoulders?)(?: of the jars)? "
     r"(?:out of|above) (?:the )?water\b|\bnot(?: \w+){0,2} under ?(?:the )?water|"
-    r"\bwater\b(?: \w+){0,4} (?:below|under|short of|half ?way up|only to|just to|up to) "
-    r"(?:the )?(?:lids?|tops?|jars?|rims?|necks?|shoulders?)\b|\b(?:at|to) (?:the )?(?:neck|"
-    r"shoulder|lid|rim) (?:height|level)|\bpok\w* through\b|"
+    r"\bwater\b(?: \w+){0,4} (?:below|under|short of|half ?way up|(?:only|just|up|came) to"
+    r"|reached) (?:the )?(?:lids?|tops?|jars?|rims?|necks?|shoulders?)\b|\b(?:at|to) (?:the )?"
+    r"(?:neck|shoulder|lid|rim) (?:height|level)|\bpok\w* through\b|"
     r"\bboiled down below|\bwater (?:level )?(?:was |is )?"
     r"(?:too |very )?(?:low|shallow)\b|\b(?:too little|not enough|low) water in the canner"
 )
@@ -158,7 +162,7 @@ OF_LOSS = (
     "losing", "miscount", "forgot", "cut", "early", "too", "very", "short", "long", "min", "took",
     "taken", "pulled", "removed", "lifted", "siphon", "half", "liquid", "water", "stood", "sat",
     "left", "waited", "quick", "force", "open", "brim", "over", "full", "tight", "un", "no",
-    "never", "without", "skip", "omit", "forg", "miss", "lack", "ran", "run", "leav", "tap",
+    "never", "without", "skip", "omit", "forg", "miss", "lack", "ran", "run", "leav", "tap", "rest",
 )  # fmt: skip
 OF_WATER = ("dry", "water", "under", "boiled", "pok", "jar")
 OF_TIME = (
@@ -210,7 +214,7 @@ OTHER_TIME = any_of(
     r"roast\w*|bak\w*|boil(?:ed|s)?|pick\w*|prep\w*|peel\w*|drain\w*|driv\w*|walk\w*|took|takes|"
     r"heated|steril\w*|reheat\w*|serv\w*|wash\w*|chill\w*|freez\w*|marinat\w*|ago|later|until|"
     r"set|work|away|from|late|visit\w*|harvest\w*|shell\w*|chop\w*|per day|ferment\w*|warm\w*|"
-    r"wait\w*|dry|dried|drying|dehydrat\w*"
+    r"wait\w*|dry|dried|drying|dehydrat\w*|brin(?:ed?|ing)|salted|marinat\w*|out of the cold"
 )
 #: Time in the canner after its heat was off (NCHFP rests jars in it for ten minutes).
 RESTED = any_of(r"rest\w*|stood|stand\w*|sat|sit|cool\w*")
@@ -325,7 +329,7 @@ FAT_REMOVED = (
 FAT_OF_ITS_OWN = (
     r"\b(?:layer|cap|film|skin|cake|ring|bit|little|some|solid|white) (?:of )?fat\b"
     r"(?! (?:added|put))|"
-    r"\bfat (?:has |had |is )?(?:on top|rose|risen|set|cap|layer|at the top|floating)\b"
+    r"\bfat (?:has |had |is )?(?:on top|ring|collar|rose|risen|set|cap|layer|at the top|floating)\b"
 )
 #: No thickener but the published one (clear modified starch, in pie fillings) is in a tested
 #: process (USDA AIB 539, guides 1 and 2), and fat shields spores from heat.

@@ -20,6 +20,7 @@ from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
 from pantry_tui.core.safety.note_before import which
 from pantry_tui.core.safety.note_foods import Named, another_food
+from pantry_tui.core.safety.note_hours import in_figures
 from pantry_tui.core.safety.note_labels import in_words
 from pantry_tui.core.safety.note_mixture import (
     another_form,
@@ -42,6 +43,23 @@ from pantry_tui.core.words import Acidity, Group, Method
 
 #: Whose notes are read: what is safe by its process, its acid or its salt.
 READ = LIDDED | IN_VINEGAR | SALTED
+#: What parts clauses; a point within "6 p.m." is none.
+_BETWEEN = r"[;!?\n]|,(?!\d)|(?<![\d\s][ap]\.m)(?<![\d\s][AP]\.M)\.(?!\d|[mM]\b)|\bbut\b"
+#: Of jars it is their lids that rust.
+_RUSTY = (
+    r"^(?:(?:a|bit|little|slightly|rather|quite|very|some|all|few|1|are|is|they|it|these|gone|"
+    r"going|getting|got|went|looks?|now) )*rust(?:y|ed|ing)?(?: (?:in (?:places|spots)|spots?|"
+    r"already|now|at the (?:rim|edge)s?|underneath|inside))?$"
+)
+#: Of which there may be one and a half.
+_UNIT = r"(?:hour|hr|day|week|month|minute|min|inche?)"
+#: A step that is said to have gone wrong, and not how.
+_NOT_RIGHT = (
+    r"\b(?:head ?space|recipe|method|altitude|tim(?:e|ing)|steps?|procedure|jars?|batch|process\w*|"
+    r"pressure|acid|water level) (?:is |was |were |are |went )?not (?:quite )?right$"
+)
+#: A mark behind the name of a column, or behind what is answered at once.
+_ASKED = r"(?i)\s*\?\s*:\s*|\s*\?\s*(?=(?:yes|no|y|n|true|false|none|not yet)\b\s*(?:$|[;,.!\n]))"
 #: What a record with one detail more is doubted for, sentence by sentence.
 Doubted = Callable[[Mapping[str, str]], Sequence[str]]
 
@@ -100,7 +118,7 @@ def doubted_notes(
 def clauses(note: str) -> Iterator[tuple[str, str]]:
     """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
     letters with every number in figures."""
-    for typed in re.split(r"[;!?\n]|,(?!\d)|\.(?!\d)|\bbut\b", note):
+    for typed in re.split(_BETWEEN, re.sub(_ASKED, ": ", note)):
         clause = in_words(_plain(typed))
         if clause and not re.search(terms.EARLIER, clause):
             yield clean(" ".join(typed.split()))[:80], clause
@@ -135,9 +153,13 @@ def _plain(typed: str) -> str:
     """In small letters, every number in figures."""
     plain = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", typed.casefold().replace("’", "'"))
     plain = spelled_not(re.sub(r"(?<=\d),(?=\d{3}\b)", "", plain))
+    plain = in_figures(plain)
     plain = re.sub(r"\b(?:three|3) quarters? of an hour\b", "45 minutes", plain)
     plain = re.sub(r"\b(?:a )?quarter (?:of )?(?:an )?hour\b", "15 minutes", plain)
-    plain = in_decimals(spelled_out(re.sub(terms.AS_PUBLISHED, " ", plain)))
+    plain = spelled_out(re.sub(terms.AS_PUBLISHED, " ", plain))
+    plain = re.sub(rf"\b(\d+) and (?:a )?(?:half|1/2) ({_UNIT}s?)\b", r"\1.5 \2", plain)
+    plain = re.sub(rf"\b(\d+) ({_UNIT}s?) and (?:a )?(?:half|1/2)\b", r"\1.5 \2", plain)
+    plain = in_decimals(plain)
     plain = re.sub(r"\b(\d+) thousand\b", r"\g<1>000", plain)
     return " ".join(plain.split())
 
@@ -155,6 +177,8 @@ def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
 
 def _went_wrong(plain: str) -> bool:
     """Whether words say that time, water, steam or pressure were not as they should be."""
+    if re.search(_NOT_RIGHT, plain):
+        return True
     if terms.speaks(plain, terms.OF_LOSS) and re.search(terms.WITHOUT_MORE, plain):
         return True
     if terms.speaks(plain, terms.OF_WATER) and re.search(terms.WATER_LOW, plain):
@@ -183,6 +207,8 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         yield terms.SPOILT
     if weakened(method, told := re.sub(terms.VINEGAR_OUTSIDE, " ", plain)):
         yield "vinegar"
+    if affirmed(plain, _RUSTY):
+        yield "seal"
     lids = (
         re.search(terms.LIDS, plain)
         and not re.search(terms.LIDS_MAY_BE, plain)
@@ -199,7 +225,8 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         yield ""
     mixed = re.sub(terms.FAT_REMOVED, " ", re.sub(terms.PURPOSE, " ", clause))
     mixed = without_fewer(food, mixed)
-    if food.group is Group.MEAT or "stock" in food.classes:
+    meaty = food.group is Group.MEAL and "soup" in food.classes
+    if food.group is Group.MEAT or meaty or "stock" in food.classes:
         mixed = re.sub(terms.FAT_OF_ITS_OWN, " ", mixed)
     # Above pH 4.6 a process for acid food is none (USDA AIB 539); which kinds are, nobody can see.
     if food.acidity is not Acidity.LOW_ACID and affirmed(mixed, terms.LOW_ACID):

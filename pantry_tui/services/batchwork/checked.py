@@ -47,7 +47,7 @@ def checked(
         return judged(said).problems
 
     found = judged(record)
-    if not (note or parts):
+    if not (note or parts or "temperature" in record):
         return found if found.problems else None
     from pantry_tui.core.safety.notes import doubted_notes  # few have one
 
@@ -63,7 +63,9 @@ def checked(
     )
     # What no process was part of is put right by none.
     possible = found.still_possible if processed else ""
-    told = _kept(p, method, food, size, record, note, doubted) if note else ()
+    spoken = note or "temperature" in record
+    told = _kept(p, method, food, size, record, note, doubted) if spoken else ()
+    told = (*told, *_put_in(p, method, food, note))
     kept = (*told, *(one for one, of_process in with_parts if not of_process))
     problems = tuple(dict.fromkeys((*processed, *kept)))
     return Doubt(problems, possible) if problems else None
@@ -88,9 +90,29 @@ def _of_parts(
             yield made_of.made_with(used), True
         elif made_of.in_a_ferment(method, food, used):
             yield made_of.made_with(used, made_of.IN_A_FERMENT), False
+        elif made_of.in_acid(method, food, used):
+            yield made_of.made_with(used, made_of.KEEPS_COLD_ALONE), False
+        elif method is Method.FREEZER_JAM and untested_with(Method.JAM, food, used.food):
+            yield made_of.made_with(used, made_of.NO_COLD), False
         elif method not in LIDDED:
             told = (why for one in names for why in put_in(method, food, one))
             yield from ((made_of.made_with(used, why), False) for why in islice(told, 1))
+
+
+def _put_in(p: Pantry, method: Method, food: FoodFacts, note: str) -> Iterator[str]:
+    """A sentence of each clause of a note that names an animal food which lies in it, as if that
+    were a part of it."""
+    from pantry_tui.core.safety import made_of
+    from pantry_tui.core.safety.note_before import QUOTES
+    from pantry_tui.core.safety.notes import clauses
+
+    for typed, clause in clauses(note):
+        for used in made_of.strange(food, made_of.told_in(clause, p.tables.named)):
+            why = made_of.IN_A_FERMENT if made_of.in_a_ferment(method, food, used) else ""
+            why = why or (made_of.KEEPS_COLD_ALONE if made_of.in_acid(method, food, used) else "")
+            if why:
+                yield f"{QUOTES}{typed!r}: {why}"
+                break
 
 
 def used_in(p: Pantry, batch: Batch) -> tuple[Used, ...]:
@@ -124,7 +146,8 @@ def _kept(
     note: str,
     doubted: Callable[[Mapping[str, str]], Sequence[str]],
 ) -> list[str]:
-    """What the note says against food that no lid keeps; loaded where there is a note."""
+    """What the note says against food that no lid keeps, and how warm its record has it; loaded
+    where there is either."""
     from pantry_tui.core.safety.kept_notes import doubted_kept, needs_cold
     from pantry_tui.core.safety.outage import perishes
     from pantry_tui.reference.signs import load_signs

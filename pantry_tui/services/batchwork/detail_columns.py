@@ -5,6 +5,7 @@ that names it; a unit in the heading stands for every bare number below it."""
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from pantry_tui.core.safety.record import key_named, read_details
@@ -81,6 +82,13 @@ _UNITS = {
     "km": " km", "g/l": " g/l",
 }  # fmt: skip
 _NOTHING = frozenset({"", "-", "–", "—", "n/a", "na"})
+#: "Minutes processed", "time at pressure", "mins in water bath".
+_TIMES = frozenset({"min", "mins", "minute", "minutes", "time", "h", "hr", "hrs", "hours"})
+_OF_PROCESS = frozenset(
+    {"processed", "processing", "process", "canner", "canned", "canning", "pressure", "bath",
+     "waterbath", "boiled", "boiling", "bwb", "pc", "jars"}
+)  # fmt: skip
+_LINKS = frozenset({"in", "at", "of", "the", "under", "water", "for", "total", "full", "were"})
 _BARE = re.compile(r"[-−–]?\d+(?:[.,]\d+)?")
 
 
@@ -113,10 +121,18 @@ def named_by(heading: str) -> Named | None:
             key = key_named(name) if name and name not in _NO_HEADING else None
             if key is not None and key not in _ELSEWHERE:
                 return Named(key, name, each)
+    if _of_a_process(plain):
+        return Named("minutes", "minutes", unit)
     # A unit that is not known here is left to whoever reads the values: it understands or refuses.
     bracket = re.fullmatch(r"(.+?)\s*[(\[]\s*(\S{1,8})\s*[)\]]\s*", low)
     bare = named_by(bracket[1]) if bracket is not None else None
     return bare._replace(unit=f" {bracket[2]}") if bracket and bare and not bare.unit else None
+
+
+def _of_a_process(heading: Sequence[str]) -> bool:
+    """("minutes", "in", "canner") Whether a heading is a time of a process in other words."""
+    words = frozenset(heading)
+    return bool(words & _TIMES and words & _OF_PROCESS) and words <= _TIMES | _OF_PROCESS | _LINKS
 
 
 def pair_of(field: str, heading: str, cell: str) -> tuple[str, str] | None:

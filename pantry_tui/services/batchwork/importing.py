@@ -294,7 +294,7 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
     line = ", ".join(" ".join(part.split()) for part in parts if part.strip())
     note = " ".join(cells.get("note", "").split())
     details = _details(p, cells, made)
-    return putup.read(p, f"{line}, note={note}" if note else line, details)
+    return putup.read(p, line, details, note=note)
 
 
 def _opened_on(p: Pantry, cells: dict[str, str], made: _List) -> date | None:

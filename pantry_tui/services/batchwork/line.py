@@ -18,6 +18,7 @@ from pantry_tui.core.line.counts import take_held
 from pantry_tui.core.line.days import Day, take_day
 from pantry_tui.core.line.held import Held
 from pantry_tui.core.line.left_out import take_cooker, take_left_out
+from pantry_tui.core.line.noted import take_note
 from pantry_tui.core.line.process import take_process
 from pantry_tui.core.line.tokens import MOST, Kind, Line, tokens
 from pantry_tui.core.model import FoodFacts
@@ -57,7 +58,6 @@ _WORKED = frozenset(
 #: What nobody fills at home.
 _OF_A_SHOP = frozenset({"tin", "tins", "can", "cans", "carton", "cartons"})
 _POTS = re.compile(r"\bpot(?=s?\b)")
-_NOTE = re.compile(r"\bnote(?:=|:)\s*(\"[^\"]*\"|.*)$", re.IGNORECASE | re.DOTALL)
 
 
 def _nothing(_name: str) -> Method | None:
@@ -113,9 +113,10 @@ def _fit(
     return found[:4] or (Method.BOUGHT.value,)
 
 
-def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
-    """What `text` says, and the food as it was typed. Never raises."""
-    rest, note = _take_note(text)
+def read_line(text: str, kitchen: Kitchen, note: str = "") -> tuple[PutUpReading, str]:
+    """What `text` says, and the `note` beside it, and the food as it was typed. Never raises."""
+    rest, noted, unclear = take_note(text)
+    note = "; ".join(filter(None, (note, noted)))
     found = spelled(tokens(rest[: MOST * 100]), kitchen.composer)
     if len(found) > MOST or len(rest) > MOST * 100:
         return _too_long(rest, note), ""
@@ -144,6 +145,12 @@ def read_line(text: str, kitchen: Kitchen) -> tuple[PutUpReading, str]:
             reading,
             unread=tuple(one for one in reading.unread if one.casefold() not in _OF_UK),
             problems=(_IMPERIAL, *reading.problems),
+        )
+    if unclear is not None:
+        reading = replace(
+            reading,
+            problems=(*reading.problems, unclear[2]),
+            asks=(*reading.asks, Ask("note", unclear[0], unclear[1])),
         )
     told = any(token.text.casefold().startswith("state=") for token in line.tokens)
     return (_still_at_work(reading, came) if came and not told else reading), food.typed
@@ -203,13 +210,6 @@ def _rolls(food: Food, held: Held, kitchen: Kitchen) -> None:
     if facts is not None:
         food.name = food.typed = facts.name
         food.facts, held.vessel, held.pieces = facts, "", True
-
-
-def _take_note(text: str) -> tuple[str, str]:
-    match = _NOTE.search(text)
-    if match is None:
-        return text, ""
-    return text[: match.start()], match[1].strip().strip('"')
 
 
 def _too_long(text: str, note: str) -> PutUpReading:

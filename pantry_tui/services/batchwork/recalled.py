@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Iterator, Sequence
 from datetime import timedelta
 
+from pantry_tui.core.line.noted import as_noted
 from pantry_tui.core.model import Batch
 from pantry_tui.core.text import clean
 from pantry_tui.core.words import Climate, Method
@@ -228,7 +229,7 @@ def line_of(p: Pantry, batch: Batch) -> str:
     said += [batch.made.isoformat() if batch.made is not None else "unknown"]
     for key, value in batch.process:
         said.append(f'{key}="{value}"' if " " in value else f"{key}={value}")
-    said += [f"note={batch.note}"] if batch.note else []
+    said += [as_noted(batch.note)] if batch.note else []
     return clean(", ".join(said))
 
 

@@ -27,12 +27,17 @@ from pantry_tui.services.stock.correct import correct
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.store import log
 
+#: Longer than that after its time nobody comes back to a canner, or the clock of the computer was
+#: put on meanwhile: it is asked. Our own choice.
+_LATE = 3 * 3600
+#: By so many seconds a clock is set right without anybody having put it wrong. Our own choice.
+_WOBBLE = 60
 _AGAIN = "Bring it back to the pressure, then start it again: the whole time counts anew."
 
 
 class TimerRow(NamedTuple):
     """One process that is timed. `left` whole minutes still to go, 0 when it is over; `down` while
-    the pressure is down."""
+    the pressure is down; `unsure` why the clock of the computer is not believed, "" mostly."""
 
     code: str
     food: str
@@ -42,6 +47,14 @@ class TimerRow(NamedTuple):
     left: int
     down: bool
     drops: int
+    unsure: str = ""
+
+
+class _Gone(NamedTuple):
+    """The seconds that surely went by since a start, and why the clock is not believed."""
+
+    seconds: int
+    unsure: str = ""
 
 
 def running(p: Pantry) -> list[TimerRow]:
@@ -58,15 +71,48 @@ def running(p: Pantry) -> list[TimerRow]:
 
 def _row(p: Pantry, batch: Batch, timer: Timing) -> TimerRow:
     down = not timer.since
-    left = timer.minutes if down else max(0, -(-_seconds_left(p, timer) // 60))
+    gone = _Gone(0) if down else _gone(p, timer)
+    left = max(0, -(-(timer.minutes * 60 - gone.seconds) // 60))
     return TimerRow(
-        batch.code, batch.food.name, timer.minutes, timer.psi, timer.since, left, down, timer.drops
+        batch.code, batch.food.name, timer.minutes, timer.psi, timer.since, left, down,
+        timer.drops, gone.unsure,
+    )  # fmt: skip
+
+
+def _gone(p: Pantry, timer: Timing) -> _Gone:
+    """How long it surely ran: by the clock, and by how long the computer has run since, whichever
+    is less. Where that is not known, as long after its time as nobody waits nothing is sure."""
+    clock = int((p.clock.recorded - datetime.fromisoformat(timer.since)).total_seconds())
+    passed = p.clock.ticks - timer.ticks if timer.ticks and p.clock.ticks else -1
+    needed = timer.minutes * 60
+    if passed < 0:
+        late = clock > needed + _LATE
+        return _Gone(clock, _long_ago(clock, timer.minutes) if late else _put_back(clock))
+    sure = min(clock, passed)
+    moved = sure < needed and abs(clock - passed) > _WOBBLE
+    return _Gone(sure, _moved(sure, timer.minutes) if moved else "")
+
+
+def _long_ago(seconds: int, minutes: int) -> str:
+    return (
+        f"By the clock it was started {seconds // 3600} hours ago, for "
+        f"{counted(minutes, 'minutes')}: was the clock put on since?"
+    )
+
+
+def _put_back(seconds: int) -> str:
+    return "By the clock it was not started yet: the clock was put back." if seconds < 0 else ""
+
+
+def _moved(seconds: int, minutes: int) -> str:
+    return (
+        f"The clock was moved since it was started: {max(0, seconds // 60)} of "
+        f"{counted(minutes, 'minutes')} surely went by."
     )
 
 
 def _seconds_left(p: Pantry, timer: Timing) -> int:
-    gone = p.clock.recorded - datetime.fromisoformat(timer.since)
-    return timer.minutes * 60 - int(gone.total_seconds())
+    return timer.minutes * 60 - _gone(p, timer).seconds
 
 
 @booked
@@ -80,7 +126,7 @@ def start(p: Pantry, ref: str, typed: str = "") -> Done:
             f"{batch.code} is timed already: {counted(_row(p, batch, old).left, 'minutes')} left."
         )
     minutes, psi = _asked(p, batch, typed, old)
-    p.book(Timer(batch.id, Clocked.START, minutes, psi))
+    p.book(Timer(batch.id, Clocked.START, minutes, psi, p.clock.ticks))
     at = f" at {psi:g} psi" if psi is not None else ""
     again = "again, the whole time: " if old is not None else ""
     return Done(
@@ -126,18 +172,27 @@ def drop(p: Pantry, ref: str) -> Done:
     """The pressure fell below what is published, or the boil stopped: until a process is recorded
     the jars are in doubt."""
     batch, _ = _timed(p, ref, up=True)
-    p.book(Timer(batch.id, Clocked.DROP))
+    p.book(_said(p, batch, Clocked.DROP))
     told = f"{batch.code} {batch.food.name}: the pressure is down. {_AGAIN}"
     return Done(told, _in_doubt(p, batch))
 
 
 @booked
-def done(p: Pantry, ref: str, early: bool = False) -> Done:
+def done(p: Pantry, ref: str, early: bool = False, whole: bool = False) -> Done:
     """It is over: minutes and pressure go into the record. Refused before the time is over unless
-    `early`, which records what it had."""
+    `early`, which records what it had, and where the clock is not believed, unless a person says
+    that it ran for the `whole` time."""
     batch, timer = _timed(p, ref, up=True)
-    left = _seconds_left(p, timer)
-    if left > 0 and not early:
+    left, unsure = _seconds_left(p, timer), _gone(p, timer).unsure
+    if whole:
+        left = 0
+    elif unsure and (left <= 0 or not early):
+        code = batch.code
+        raise Refused(
+            f"{unsure} If it ran for all of its time, `timer done {code} --whole`; if not, "
+            f"`timer cancel {code}`, and record what it had."
+        )
+    elif left > 0 and not early:
         raise Refused(
             f"{-(-left // 60)} of {timer.minutes} minutes are left: let it run, or say that it "
             "was ended early."
@@ -147,7 +202,7 @@ def done(p: Pantry, ref: str, early: bool = False) -> Done:
     if timer.psi is not None:
         said.append(("psi", f"{timer.psi:g}"))
     with p.together():
-        p.book(Timer(batch.id, Clocked.DONE))
+        p.book(_said(p, batch, Clocked.DONE, whole=whole))
         told = correct(p, batch.code, process=said)
     at = f" at {timer.psi:g} psi" if timer.psi is not None else ""
     return Done(f"{batch.code} {batch.food.name}: {had} minutes{at} recorded.", told.warnings)
@@ -159,11 +214,15 @@ def cancel(p: Pantry, ref: str) -> Done:
     process is recorded; of what ran for all of it, it is said how to record that."""
     batch, timer = _timed(p, ref, up=False)
     ran = bool(timer.since) and _seconds_left(p, timer) <= 0
-    p.book(Timer(batch.id, Clocked.CANCEL))
+    p.book(_said(p, batch, Clocked.CANCEL))
     told = f"{batch.code} {batch.food.name} is timed no more; nothing was recorded."
     whole = counted(timer.minutes, "minutes")
     record = f"All of its {whole} had run: `undo` this, and `timer done {batch.code}` records them."
     return Done(told, (*((record,) if ran else ()), *_in_doubt(p, batch)))
+
+
+def _said(p: Pantry, batch: Batch, told: Clocked, *, whole: bool = False) -> Timer:
+    return Timer(batch.id, told, ticks=p.clock.ticks, whole=whole)
 
 
 def _in_doubt(p: Pantry, batch: Batch) -> tuple[str, ...]:

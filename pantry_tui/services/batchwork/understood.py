@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from functools import partial
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import read_amount
@@ -38,14 +39,18 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Ask, PutUpReading
 
 
-def read(p: Pantry, line: str, details: Sequence[tuple[str, str]] = ()) -> PutUpReading:
-    """What a plain-English line says, and `details` of its process beside it; problems and unread
-    words are named, nothing is dropped."""
+def read(
+    p: Pantry, line: str, details: Sequence[tuple[str, str]] = (), *, note: str = ""
+) -> PutUpReading:
+    """What a plain-English line says, and `details` of its process and a `note` beside it; problems
+    and unread words are named, nothing is dropped."""
     rest, sources = take_sources(p, line)
     if not sources and (part := take_part(p, line)) is not None:
-        reading = read_part(p, part, read)
+        reading = read_part(p, part, partial(read, note=note))
         return replace(reading, process=(*reading.process, *details))
-    reading, typed = read_line(rest, kitchen(p))
+    if note and not sources:
+        note, sources = take_sources(p, note)
+    reading, typed = read_line(rest, kitchen(p), note)
     reading = replace(reading, sources=sources, process=(*reading.process, *details))
     return or_out_of_one(p, _checked(p, reading, typed or reading.food))
 
@@ -58,7 +63,7 @@ def read_at(p: Pantry, line: str, place: str) -> PutUpReading:
 
 def line_at(p: Pantry, line: str, place: str) -> str:
     """The line with the place (an id) in front of it, unless it names one itself. In front, since a
-    note takes all that stands behind it."""
+    note without quotes takes all that stands behind it."""
     reading = read(p, line)
     named = reading.place or any(ask.about == "place" and ask.typed for ask in reading.asks)
     return line if named else f"{p.place_paths()[place].replace('›', ' ')}, {line}"

@@ -67,10 +67,10 @@ def stands(p: Pantry) -> Sequence[Stands]:
 def _read(p: Pantry) -> list[Stands]:
     with reading(p.path):
         found = table.rows(p.store.db, p.today.isoformat())
-    return [_stands(id_, line, SEVERITY[verdict]) for id_, line, verdict, _ in found]
+    return [_stands(id_, line, SEVERITY[verdict], p.today) for id_, line, verdict, _ in found]
 
 
-def _stands(id_: int, line: table.Line, verdict: Verdict) -> Stands:
+def _stands(id_: int, line: table.Line, verdict: Verdict, today: date) -> Stands:
     state = STATES[line.state]
     return Stands(
         id_,
@@ -81,7 +81,7 @@ def _stands(id_: int, line: table.Line, verdict: Verdict) -> Stands:
         date.fromisoformat(line.best_by) if line.best_by else None,
         date.fromisoformat(line.discard_after) if line.discard_after else None,
         usable(verdict, bool(line.harmless), state is State.IN_PROGRESS),
-        _care_from(line, verdict),
+        _care_from(line, verdict, today),
     )
 
 
@@ -89,12 +89,13 @@ def _stands(id_: int, line: table.Line, verdict: Verdict) -> Stands:
 _NEEDS_CARE = SEVERITY.index(Verdict.NEEDS_CARE)
 
 
-def _care_from(line: table.Line, today: Verdict) -> date | None:
-    if today is Verdict.NEEDS_CARE:
+def _care_from(line: table.Line, verdict: Verdict, today: date) -> date | None:
+    """Of the changes to come: a row that was judged weeks ago tells of such as are over."""
+    if verdict is Verdict.NEEDS_CARE:
         return date.min
     steps = ((line.d1, line.v1), (line.d2, line.v2), (line.d3, line.v3), (line.d4, line.v4))
     ahead = (date.fromisoformat(day) for day, v in steps if day and v == _NEEDS_CARE)
-    return next(ahead, None)
+    return next((day for day in ahead if day > today), None)
 
 
 def by_batch(p: Pantry) -> Mapping[str, Sequence[Stands]]:

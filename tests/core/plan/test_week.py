@@ -193,7 +193,7 @@ def test_why_each_is_there() -> None:
     ]
     found = plan(stock, TWO, START, Needs())
     assert found.order[:2] == ("1", "2")
-    assert found.order[-1] == "12"
+    assert "12" in found.order[-2:], "but for what made a meal of an evening"
     why = {pick.candidate.food: pick.why for pick in found.picks}
     assert why == {"cod": Why.DUE, "peas": Why.BEGIN, "plums": Why.PACE}
 

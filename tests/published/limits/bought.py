@@ -73,6 +73,21 @@ TYPED = {
         bought in | fresh pasta | sealed | fridge | safety | 1 days
         bought in | fresh pasta | open | fridge | safety | 1 days
         bought in | turkey bacon | open | fridge | safety | 7 days
+        bought in | hearts | sealed | fridge | safety | 1 days
+        fresh | hearts | open | fridge | safety | 1 days
+        frozen | hearts | sealed | freezer | quality | 3 months
+        bought in | kidneys | sealed | fridge | safety | 1 days
+        fresh | kidneys | open | fridge | safety | 1 days
+        frozen | kidneys | sealed | freezer | quality | 3 months
+        bought in | tongue | sealed | fridge | safety | 1 days
+        fresh | tongue | open | fridge | safety | 1 days
+        frozen | tongue | sealed | freezer | quality | 3 months
+        bought in | tripe | sealed | fridge | safety | 1 days
+        fresh | tripe | open | fridge | safety | 1 days
+        frozen | tripe | sealed | freezer | quality | 3 months
+        bought in | giblets | sealed | fridge | safety | 1 days
+        fresh | giblets | open | fridge | safety | 1 days
+        frozen | giblets | sealed | freezer | quality | 3 months
     """,
     "Partnership for Food Safety Education, cold storage (2006)": """
         bought in | cod | open | fridge | safety | 1 days

@@ -147,6 +147,8 @@ TYPED = {
         dried | jerky | sealed | fridge | quality | 3 months
         dried | jerky | sealed | fridge | safety | 3 months
         dried | jerky | open | fridge | safety | 3 months
+        dried | beef | open | pantry | safety | 2 weeks
+        dried | beef | open | fridge | safety | 3 months
         dried | beef | sealed | fridge | safety | 3 months
         dried | jerky | sealed | freezer | quality | 12 months
     """,

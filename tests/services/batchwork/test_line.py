@@ -17,7 +17,9 @@ from pantry_tui.errors import BadInput
 from pantry_tui.reference.compose import composer
 from pantry_tui.reference.names import find_method
 from pantry_tui.reference.tables import load_tables
+from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.line import Kitchen, read_line
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import PutUpReading
 from tests.examples import many
 
@@ -364,3 +366,24 @@ def test_a_half_gallon_of_milk_is_an_amount(much: str) -> None:
     found = read(f"{much}, fresh, fridge")
     assert (found.food, found.problems, found.unread) == ("milk", (), ())
     assert read_amount(dict(found.process)["amount"]) == (Fraction(1, 2), "gallon")
+
+
+def test_a_day_behind_a_quoted_note_is_the_day_it_was_made(larder: Pantry) -> None:
+    reading = putup.read(larder, '6 jars strawberry jam, larder, note="for Ann", 2026-11-20')
+    assert (reading.note, reading.made) == ("for Ann", date(2026, 11, 20))
+    assert reading.problems == reading.unread == ()
+
+
+@pytest.mark.parametrize(
+    "note", ['note="for Ann, 2026-11-20', "note=for Ann, 2026-11-20", "note=for Ann, minutes=10"]
+)
+def test_where_a_note_ends_is_asked_where_nobody_can_tell(larder: Pantry, note: str) -> None:
+    reading = putup.read(larder, f"6 jars strawberry jam, larder, {note}")
+    assert [ask.about for ask in reading.asks] == ["note"]
+    with pytest.raises(BadInput, match="quote"):
+        putup.preview(larder, reading)
+
+
+def test_what_stands_behind_a_quoted_note_is_never_lost(larder: Pantry) -> None:
+    reading = putup.read(larder, '6 jars strawberry jam, larder, note="for Ann" blurble')
+    assert reading.unread == ("blurble",)

@@ -248,3 +248,44 @@ def test_jam_in_another_jar_is_no_jam_that_was_made_anew(p: Pantry) -> None:
     new = repack.repack(p, f"{code}/1", "1 4-oz jar strawberry jam, fridge").code
     assert row(p, new).state is State.OPEN
     assert row(p, new).best_by == opened.best_by
+
+
+def test_a_cordial_that_is_filled_over_is_open(p: Pantry) -> None:
+    """Candied fruit, sugar and honey go on as they were: nothing got in that was not there."""
+    code = up(p, "2 bottles elderflower cordial, sugar preserve, fridge")
+    with pytest.raises(Refused, match="Once opened it stays in the fridge"):
+        repack.repack(p, f"{code}/1", "1 bottle, larder")
+    new = repack.repack(p, f"{code}/1", "1 bottle, fridge").code
+    assert row(p, new).discard_after == p.today + timedelta(days=3)
+    honey = up(p, "2 jars honey, sugar preserve, larder")
+    last = row(p, honey).best_by
+    assert row(p, repack.repack(p, f"{honey}/1", "1 jar, larder").code).best_by == last
+
+
+def test_dried_meat_that_is_opened_has_the_days_of_jerky(p: Pantry) -> None:
+    """Two weeks out, counted from drying, opened or not; what is packed anew no longer."""
+    code = up(p, "3 bags beef, dried, cellar")
+    last = p.today + timedelta(days=14)
+    wait(p, 4)
+    act.open_(p, f"{code}/1")
+    assert {one.discard_after for one in view.due(p) if one.code == code} == {last}
+    assert row(p, repack.repack(p, f"{code}/1", "1 bag, cellar").code).discard_after == last
+    assert row(p, repack.repack(p, f"{code}/2", "1 bag, cellar").code).discard_after == last
+
+
+@pytest.mark.parametrize("food", ["trout, hot smoked", "salmon, cold smoked, salt=3.6%"])
+def test_a_pack_without_air_that_comes_open_ends_no_later_than_it_would_have_shut(
+    p: Pantry, food: str
+) -> None:
+    shut = row(p, up(p, f"1 pack {food}, vacuum=yes, fridge"))
+    begun = row(p, up(p, f"1 pack {food}, vacuum=yes, state=open, fridge"))
+    assert begun.state is State.OPEN
+    assert begun.discard_after == shut.discard_after == p.today + timedelta(days=5)
+
+
+def test_what_is_cured_at_home_is_not_offered_ready_or_not_and_says_why(p: Pantry) -> None:
+    code = up(p, "2 lb bacon, salted, fridge")
+    wait(p, 20)
+    act.ready(p, code)
+    with pytest.raises(Refused, match="thickness and its recipe"):
+        act.use(p, code)

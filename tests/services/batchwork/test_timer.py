@@ -302,7 +302,7 @@ def test_what_is_being_timed_is_not_done_and_not_used(p: Pantry, line: str) -> N
         for taken in (act.use, act.give):
             with pytest.raises(Refused, match="being timed"):
                 taken(p, code)
-    timer.done(p, code)
+    timer.done(p, code, whole=True)
     assert doubt_of(p, code) == ()
     assert row_of(p, code).usable
 

@@ -114,3 +114,121 @@ def test_what_a_person_leaves_out_is_left_out(p: Pantry, tmp_path: Path) -> None
 )  # fmt: skip
 def test_a_label_is_read_as_words(typed: str, words: str) -> None:
     assert in_words(typed) == words
+
+
+STEW = "beef stew,cooked meal,3,boxes,fridge,2026-11-24,,,"
+MILK = "milk,bought in,2,cartons,fridge,2026-11-24,,,"
+BEEF = "ground beef,frozen,3,bags,chest,2026-11-20,,,"
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell"),
+    [
+        ("Process OK?", "no"), ("Safe?", "no"), ("Tasted", "strange"), ("Seal ok?", "no"),
+        ("Recipe tested?", "no"), ("Pressure held?", "no"), ("Vented (min)", "2"),
+        ("Headspace ok", "no"), ("Lid popped", "yes"),
+    ],
+)  # fmt: skip
+def test_what_was_not_well_is_held_against_a_jar(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert one(p, tmp_path, heading, cell) in (Verdict.UNKNOWN, Verdict.DO_NOT_TASTE)
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell"),
+    [
+        ("Process OK?", "yes"), ("Safe?", "yes"), ("Tasted", "good"), ("Seal ok?", "yes"),
+        ("Lid popped", "no"), ("Hours out", "1"), ("Hours out", "6"), ("Spoiled?", "no"),
+        ("Vented (min)", "10"), ("Pressure held?", "yes"), ("Portions", "6"), ("Jars", "4"),
+    ],
+)  # fmt: skip
+def test_what_is_well_or_of_no_jar_raises_nothing(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert one(p, tmp_path, heading, cell) is Verdict.SOUND
+
+
+@pytest.mark.parametrize(
+    "heading",
+    ["Minutes processed", "Processing minutes", "Time processed", "Mins at pressure",
+     "Minutes in canner", "Minutes in water bath", "Process time (min)"],
+)  # fmt: skip
+def test_a_bare_number_of_a_process_is_its_minutes(p: Pantry, tmp_path: Path, heading: str) -> None:
+    row = BEANS.replace(",20,", ",,")
+    head = HEAD.replace(",Minutes", ",Empty")
+    path = tmp_path / "list.csv"
+    path.write_text(f"{head},{heading}\n{row},5\n", encoding="utf-8")
+    assert import_list(p, path).booked
+    (line,) = due(p)
+    assert line.verdict in (Verdict.UNKNOWN, Verdict.DO_NOT_TASTE)
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell", "verdict"),
+    [
+        ("Out of fridge (h)", "6", Verdict.DISCARD), ("Left out (h)", "6", Verdict.DISCARD),
+        ("Hours out", "6", Verdict.DISCARD), ("Hours on counter", "4", Verdict.DISCARD),
+        ("Time out (min)", "180", Verdict.DISCARD), ("Cooling time (h)", "6", Verdict.DISCARD),
+        ("Still cold?", "no", Verdict.DISCARD), ("Chilled within 2h?", "no", Verdict.DISCARD),
+        ("Left out", "yes", Verdict.DISCARD), ("Smell OK?", "no", Verdict.DISCARD),
+        ("Looks ok", "no", Verdict.DISCARD), ("Tasted", "strange", Verdict.DISCARD),
+        ("Fridge temp", "52F", Verdict.UNKNOWN), ("Fridge temp (F)", "52", Verdict.UNKNOWN),
+        ("Temp", "60F", Verdict.UNKNOWN), ("Temp when found", "60F", Verdict.UNKNOWN),
+        ("Fridge OK?", "no", Verdict.UNKNOWN), ("Cooked", "2026-11-18", Verdict.UNKNOWN),
+        ("Cooked on", "2026-11-18", Verdict.UNKNOWN), ("Days old", "6", Verdict.UNKNOWN),
+        ("Age (days)", "6", Verdict.UNKNOWN), ("Power cut (h)", "5", Verdict.UNKNOWN),
+    ],
+)  # fmt: skip
+def test_what_must_be_cold_is_judged_by_any_column(
+    p: Pantry, tmp_path: Path, heading: str, cell: str, verdict: Verdict
+) -> None:
+    assert one(p, tmp_path, heading, cell, STEW) is verdict
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell"),
+    [
+        ("Out of fridge (h)", "1"), ("Left out (h)", "0"), ("Left out (h)", "0.5"),
+        ("Hours out", "1"), ("Left out", "no"), ("Left out (min)", "30"), ("Still cold?", "yes"),
+        ("Cooling time (h)", "1"), ("Hours in fridge", "4"), ("Fridge temp", "38F"),
+        ("Fridge temp (C)", "4"), ("Temp", "38F"), ("Temp", "165F"), ("Temp when found", "36F"),
+        ("Cooked on", "2026-11-24"), ("Cooked", "yes"), ("Tasted", "fine"), ("Smell OK", "yes"),
+        ("Chilled within 2h?", "yes"), ("Servings", "6"), ("Thrown out?", "no"),
+    ],
+)  # fmt: skip
+def test_what_was_cold_enough_raises_nothing(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert one(p, tmp_path, heading, cell, STEW) is Verdict.EAT_SOON
+
+
+@pytest.mark.parametrize("heading", ["Use by", "Eat by", "Sell by"])
+def test_the_earlier_of_two_printed_days_counts(p: Pantry, tmp_path: Path, heading: str) -> None:
+    head, row = f"{HEAD},Best before,{heading}", f"{MILK},2026-12-03"
+    path = tmp_path / "list.csv"
+    path.write_text(f"{head}\n{row},2026-11-20\n", encoding="utf-8")
+    assert import_list(p, path).booked
+    (line,) = due(p)
+    assert line.verdict is Verdict.UNKNOWN
+
+
+def test_days_open_are_no_days_of_a_shut_pack(p: Pantry, tmp_path: Path) -> None:
+    assert one(p, tmp_path, "Days open", "9", MILK) is Verdict.UNKNOWN
+
+
+def test_what_was_frozen_earlier_is_best_as_long_as_that(p: Pantry, tmp_path: Path) -> None:
+    assert one(p, tmp_path, "Date frozen", "2026-08-01", BEEF) is Verdict.PAST_BEST
+
+
+def test_frozen_food_that_was_found_warm_is_asked_about(p: Pantry, tmp_path: Path) -> None:
+    assert one(p, tmp_path, "Temp when found", "35F", BEEF) is not Verdict.SOUND
+
+
+def test_the_day_of_freezing_is_the_day_it_was_made(p: Pantry, tmp_path: Path) -> None:
+    path = tmp_path / "list.csv"
+    text = "Item,Method,Qty,Size,Where,Date frozen\nground beef,frozen,3,bags,chest,2026-08-01\n"
+    path.write_text(text, encoding="utf-8")
+    assert import_list(p, path).booked
+    (line,) = due(p)
+    assert line.verdict is Verdict.PAST_BEST

@@ -92,6 +92,8 @@ MEAL = frozenset({Role.MAIN, Role.SIDE, Role.FRUIT})
 A_HEAD = {Role.MAIN: 1.0, Role.SIDE: 2.0, Role.FRUIT: 1.0}
 #: What is so little a head lasts by its pace, and not every day has some of it.
 _LITTLE = 21
+#: What fills, and what flavours a pot.
+_FILLS = frozenset({"potatoes", "onions"})
 _STANDS = frozenset({Verdict.SOUND, Verdict.EAT_SOON, Verdict.PAST_BEST})
 
 
@@ -238,6 +240,15 @@ def week_faults(p: Pantry, found: WeekView) -> Iterator[str]:
             could = [r for r in idle for role in MEAL if _could(p, r, found, day, heads, role)]
             if could:
                 yield f"{day} has no line, and {could[0].code} {could[0].food} stands"
+        if not _garden(found, day) and any(day in take.days for take in found.take):
+            full = _full(found)
+            could = [
+                row
+                for row in idle
+                if row.food not in {*_FILLS, *full} and _could(p, row, found, day, heads, Role.SIDE)
+            ]
+            if could:
+                yield f"{day} has nothing of the garden, and {could[0].code} {could[0].food} stands"
         for role, a_head in A_HEAD.items():
             over = laid[day, role] > 2 * a_head * heads + 0.01
             if over and not _forced(p, found, {day}, role):
@@ -266,6 +277,23 @@ def week_faults(p: Pantry, found: WeekView) -> Iterator[str]:
     for words, foods in said.items():
         if len(foods) > 2:  # numbers may be the same by chance
             yield f"the same reason for {', '.join(sorted(foods))}: {words}"
+
+
+def _garden(found: WeekView, day: date) -> bool:
+    """Whether there is a dish, or a side that neither fills nor only flavours; beside a main fruit
+    will do."""
+    there = [take for take in found.take if day in take.days]
+    roles = {take.role for take in there if take.food not in _FILLS}
+    main = Role.MAIN in roles and Role.FRUIT in roles
+    return main or Role.SIDE in roles or any(take.dish for take in there)
+
+
+def _full(found: WeekView) -> set[str]:
+    """Foods of which as much lies there as the charts have in a week: three servings a person."""
+    laid: dict[str, float] = defaultdict(float)
+    for take in found.take:
+        laid[take.food] += take.servings
+    return {food for food, much in laid.items() if much >= 3 * found.people}
 
 
 def _at_home(p: Pantry, found: WeekView) -> dict[date, int]:

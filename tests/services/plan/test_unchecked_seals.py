@@ -91,6 +91,18 @@ def test_a_day_before_the_last_fact_foresees_it_too(p: Pantry) -> None:
     assert all(day < CARE for day in days_of(weeks.week(p), code))
 
 
+def test_a_step_that_is_late_no_longer_keeps_it_out(p: Pantry) -> None:
+    code = up(p, VENISON + MADE.isoformat())
+    view.due(p)  # foresees that it will need care, and until when
+    later = MADE + timedelta(weeks=9)
+    with open_pantry(p.path, later) as fresh:
+        weeks.accept(fresh)  # the first thing that is done on that day, before anything is shown
+        found = weeks.week(fresh)
+        assert next(one for one in view.due(fresh) if one.code == code).verdict is Verdict.SOUND
+    assert max(days_of(found, code)) >= later + timedelta(days=3)
+    assert all(seals.FIRST in one for one in offered(found, code))
+
+
 def test_it_cannot_be_put_on_such_a_day(p: Pantry) -> None:
     code = up(p, VENISON + MADE.isoformat())
     wishes.pin(p, code, CARE - timedelta(days=1))

@@ -1,0 +1,56 @@
+"""What an evening lacks to be a meal: beside a main and a staple something of the garden.
+
+Potatoes alone are no supper while peas stand, though the peas should last until July: who goes
+hungry in January saves nothing. Our own choice, as is every number here.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Collection, Mapping
+from datetime import date
+
+from pantry_tui.core.plan.appetite import STAPLES
+from pantry_tui.core.plan.days import Table
+from pantry_tui.core.plan.menu import Candidate, Menu
+from pantry_tui.core.plan.pace import CRUMB
+from pantry_tui.core.plan.roles import A_HEAD
+from pantry_tui.core.words import Role
+
+#: Servings a head of all that lies on an evening, and of them such as are neither main nor staple.
+WHOLE, GREENS = 1.5, 0.5
+_GARDEN = frozenset({Role.SIDE, Role.FRUIT})
+
+
+def would_do(
+    day: date, table: Table, menu: Menu, some: Mapping[int, Candidate], keeps: Collection[int]
+) -> set[int]:
+    """Of `some` sides and fruit those that would make a meal of what lies on that day; none where
+    it is one. Beside a main that is a side or fruit, else a side; then anything, but of what a
+    group `keeps` to last. Neither what lies there already, nor what a week has enough of."""
+    heads = table.appetite.sit(day)
+    on = [(pick.candidate, pick.on(day)) for pick in menu.picks if day in pick.days]
+    roles = {one.at_table for one, _ in on}
+    wanted = _GARDEN if Role.MAIN in roles else frozenset({Role.SIDE})
+    no_more = {one.food for one, _ in on} | _enough(menu, table)
+    new = {n: one for n, one in some.items() if one.at_table in _GARDEN and one.food not in no_more}
+    if sum(n for one, n in on if _green(one) and one.at_table in wanted) + CRUMB < GREENS * heads:
+        return {n for n, one in new.items() if _green(one) and one.at_table in wanted}
+    laid = sum(servings / one.a_head for one, servings in on if one.at_table in A_HEAD)
+    return set() if laid + CRUMB >= WHOLE * heads else new.keys() - set(keeps)
+
+
+def _enough(menu: Menu, table: Table) -> set[str]:
+    """The foods of which as much lies in the week as is eaten in one."""
+    laid: dict[str, float] = defaultdict(float)
+    for pick in menu.picks:
+        laid[pick.candidate.food] += pick.candidate.servings
+    most = table.appetite.of_food
+    return {
+        food for food, servings in laid.items() if servings >= most(food) * max(1, table.factor)
+    }
+
+
+def _green(one: Candidate) -> bool:
+    """Whether it neither fills nor only flavours."""
+    return one.food not in STAPLES and one.a_head >= 1

@@ -1,0 +1,154 @@
+"""An evening of potatoes alone gets a side, though its group should last; what is a meal gets
+nothing more."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.days import Table
+from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Pick, Why
+from pantry_tui.core.plan.plate import GREENS, WHOLE, would_do
+from pantry_tui.core.plan.schedule import Credit
+from pantry_tui.core.plan.shares import PutUp, expected, needs
+from pantry_tui.core.plan.week import plan
+from pantry_tui.core.words import Group, Role
+
+START = date(2026, 11, 25)
+FOUR = Appetite(4)
+#: Its group has given all of its share.
+KEPT = Needs(
+    {"peas": Credit(0.0, 0.5), "plums": Credit(0.0, 0.5)}, {"vegetable": 0.0, "fruit": 0.0}
+)
+
+
+def sack(servings: float, last: date | None = None) -> Candidate:
+    return Candidate("sack", "potatoes", Group.VEGETABLE, servings, last, bulk=True)
+
+
+def some(food: str, group: Group, count: int, last: date | None = None) -> list[Candidate]:
+    return [Candidate(f"{food} {n}", food, group, 4.0, last) for n in range(count)]
+
+
+def on(menu: Menu, day: date) -> set[str]:
+    return {pick.candidate.food for pick in menu.picks if day in pick.days}
+
+
+def test_the_thresholds() -> None:
+    assert (WHOLE, GREENS) == (1.5, 0.5)
+
+
+def test_potatoes_alone_get_a_vegetable_though_it_should_last() -> None:
+    stock = [sack(16.0, START + timedelta(days=3)), *some("peas", Group.VEGETABLE, 9)]
+    menu = plan(stock, FOUR, START, KEPT)
+    days = [day for pick in menu.picks for day in pick.days if pick.candidate.food == "potatoes"]
+    assert days
+    peas = sum(pick.candidate.food == "peas" for pick in menu.picks)
+    assert peas == 3, "but no more of one food than is eaten in a week"
+    assert sum("peas" in on(menu, day) for day in days) == 3
+
+
+def test_fruit_is_no_supper_and_does_beside_a_main() -> None:
+    stock = [
+        *some("apples", Group.FRUIT, 2, START + timedelta(days=1)),
+        *some("eggs", Group.EGG, 1, START),
+        *some("peas", Group.VEGETABLE, 9),
+    ]
+    menu = plan(stock, FOUR, START, KEPT)
+    both = {frozenset(on(menu, pick.day)) for pick in menu.picks}
+    assert both == {frozenset({"eggs", "apples"}), frozenset({"apples", "peas"})}
+
+
+def test_a_supper_of_one_vegetable_gets_no_more_of_what_should_last() -> None:
+    stock = [
+        *some("beans", Group.VEGETABLE, 1, START),
+        *some("peas", Group.VEGETABLE, 9),
+        *some("plums", Group.FRUIT, 9),
+    ]
+    menu = plan(stock, FOUR, START, KEPT)
+    assert {pick.candidate.food for pick in menu.picks} == {"beans"}
+
+
+def test_onions_only_flavour() -> None:
+    net = Candidate(
+        "net", "onions", Group.VEGETABLE, 2.0, START, bulk=True, role=Role.SIDE, a_head=0.5
+    )
+    menu = plan([net, *some("peas", Group.VEGETABLE, 3)], FOUR, START, KEPT)
+    assert {pick.candidate.food for pick in menu.picks} == {"onions", "peas"}
+
+
+def test_staples_are_no_part_of_the_share_of_their_group() -> None:
+    start, long_ago = START, START - timedelta(weeks=20)
+    peas = some("peas", Group.VEGETABLE, 10)
+    put_up = [PutUp("peas", Group.VEGETABLE, 40.0, long_ago)]
+    sacks = [PutUp("potatoes", Group.VEGETABLE, 200.0, start - timedelta(weeks=9))]
+    eaten = {"peas": [2.0] * 8, "potatoes": [28.0] * 8}
+
+    def share(stock: list[Candidate], year: list[PutUp]) -> float:
+        coming = expected(year, stock, start, {})
+        return needs(stock, FOUR, start, {}, eaten, coming).shares["vegetable"]
+
+    assert share([*peas, sack(200.0)], [*put_up, *sacks]) == share(peas, put_up)
+
+
+NEXT = {
+    1: Candidate("p", "peas", Group.VEGETABLE, 4.0, None),
+    2: Candidate("r", "rice", Group.GRAIN, 4.0, None, role=Role.SIDE),
+    3: Candidate("f", "plums", Group.FRUIT, 4.0, None),
+    4: Candidate("e", "eggs", Group.EGG, 4.0, None),
+    5: Candidate("o", "onions", Group.VEGETABLE, 2.0, None, role=Role.SIDE, a_head=0.5),
+}
+
+
+def would(
+    *laid: tuple[str, Role, float],
+    small: tuple[str, ...] = (),
+    keeps: tuple[int, ...] = (),
+    eats: Appetite = FOUR,
+    week: tuple[tuple[str, float], ...] = (),
+) -> set[int]:
+    """The numbers of NEXT that would do for an evening on which that lies, beside what else lies
+    in the `week`."""
+    tomorrow = START + timedelta(days=1)
+    picks = [
+        Pick(
+            Candidate(food, food, Group.VEGETABLE, much, None, role=role, a_head=a_head),
+            (day,),
+            (much,),
+            Why.PACE,
+        )
+        for day, rows in (
+            (START, laid),
+            (tomorrow, [(food, Role.SIDE, much) for food, much in week]),
+        )
+        for food, role, much in rows
+        for a_head in (0.5 if food in small else 1.0,)
+    ]
+    return would_do(START, Table(eats, START, frozenset()), Menu(tuple(picks), ()), NEXT, keeps)
+
+
+def test_what_would_do_for_an_evening() -> None:
+    potatoes, eggs = ("potatoes", Role.SIDE, 4.0), ("eggs", Role.MAIN, 4.0)
+    assert would(potatoes) == {1}, "rice fills, onions flavour, plums are no supper"
+    assert would(potatoes, eggs) == {1, 3}
+    assert would(potatoes, eggs, keeps=(1,)) == {1, 3}
+    assert would(potatoes, eggs, ("beets", Role.SIDE, 1.9)) == {1, 3}
+    assert would(potatoes, eggs, ("beets", Role.SIDE, 2.0)) == set(), "half a serving a head"
+    assert would(("beets", Role.SIDE, 4.0)) == {1, 2, 3, 5}, "one and a half servings a head"
+    assert would(("beets", Role.SIDE, 4.0), keeps=(1, 3)) == {2, 5}
+    assert would(("beets", Role.SIDE, 6.0)) == set()
+    assert would(("peas", Role.SIDE, 4.0)) == {2, 3, 5}, "not more of the same"
+    assert would(("beets", Role.SIDE, 4.0), ("jam", Role.SPREAD, 4.0)) == {1, 2, 3, 5}
+    onions = ("onions", Role.SIDE, 1.0)
+    assert would(("beets", Role.SIDE, 4.0), onions, small=("onions",)) == set()
+    assert would(onions, potatoes, small=("onions",)) == {1}
+
+
+def test_no_more_of_a_food_than_a_week_has() -> None:
+    beets = ("beets", Role.SIDE, 4.0)
+    assert 1 in would(beets, week=(("peas", 8.0),))
+    assert 1 not in would(beets, week=(("peas", 8.0), ("peas", 4.0))), "three servings a head"
+    guests = Appetite(4, table={START + timedelta(days=n): 8 for n in range(7)})
+    assert 1 in would(beets, week=(("peas", 12.0),), eats=guests)
+    away = Appetite(4, table={START + timedelta(days=n): 0 for n in range(1, 7)})
+    assert 1 in would(beets, week=(("peas", 4.0),), eats=away), "a short week has meals, too"
