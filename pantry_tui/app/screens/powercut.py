@@ -63,7 +63,8 @@ class _Walk:
         if len(self.cold) > 1:
             self._ask_hours()
             return
-        title = f"{self.place.name} without cold: what happened?"
+        anew = "Asked anew, all of it. " if self.instead_of else ""
+        title = f"{anew}{self.place.name} without cold: what happened?"
         self.choose(title, HAPPENED, self._happened)
 
     def _happened(self, got: str) -> None:
