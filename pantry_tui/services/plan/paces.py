@@ -55,15 +55,17 @@ class Portions(NamedTuple):
 def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> Portions:
     """What stands, and of each container what is planned. What is past its best already cannot be
     saved by haste: nothing hurries it any more. What is open or thawed goes first in any case, and
-    its days say nothing of how fast the shut ones must go."""
+    its days say nothing of how fast the shut ones of its food must go."""
     stand: dict[date | None, float] = defaultdict(float)
     by_date: dict[tuple[date | None, bool], float] = defaultdict(float)
     safety, eaten, days, today = set(), 0.0, [], p.today
     in_plan, week = planned(p), load(p)
     ends = week.end if week.plan is not None else None
-    for judged in ours:
+    mine = list(ours)
+    aside = _RUNS if any(one.state not in _RUNS for one in mine) else frozenset()
+    for judged in mine:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
-        dates = () if judged.state in _RUNS else (judged.best_by, last)
+        dates = () if judged.state in aside else (judged.best_by, last)
         by = min((day for day in dates if day and day >= today), default=None)
         servings = servings_in(p, group, judged)
         if servings <= CRUMB:

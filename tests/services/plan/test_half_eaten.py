@@ -55,6 +55,13 @@ def test_the_days_of_an_open_jar_say_nothing_of_the_shut_ones(p: Pantry) -> None
     assert "give" not in after.pace_says
 
 
+def test_the_days_of_the_last_jar_are_those_of_its_food(p: Pantry) -> None:
+    code = up(p, f"1 pint jar peaches, boiling-water canned, minutes=25, larder, {TODAY}")
+    act.open_(p, code)
+    (peaches,) = outlook(p).foods
+    assert peaches.pace_need > peaches.pace_can
+
+
 def test_a_pound_of_butter_stays_frozen_where_most_of_it_would_be_thrown_away(p: Pantry) -> None:
     places.add(p, "freezer", "freezer")
     up(p, f"4 1 lb packs butter, frozen, freezer, {TODAY - timedelta(days=75)}")
