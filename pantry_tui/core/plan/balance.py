@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from datetime import date
 
-from pantry_tui.core.plan.days import Chosen, Table, while_open
+from pantry_tui.core.plan.days import Chosen, Table, begun_on, while_open
 from pantry_tui.core.plan.menu import Menu, Pick, Why
 from pantry_tui.core.words import Role
+
+#: What lies where the household put it, or where guests are.
+_ASKED = frozenset({Why.KEPT, Why.GUESTS})
 
 
 def settle(chosen: Iterable[Chosen], menu: Menu) -> None:
@@ -55,6 +58,27 @@ def balanced(chosen: Sequence[Chosen], table: Table, menu: Menu, bare: Iterable[
     return moved
 
 
+def change_places(
+    chosen: Sequence[Chosen], table: Table, menu: Menu, day: date, add: Callable[[date], bool]
+) -> bool:
+    """For a day on which nothing more can come, as all of it has to thaw, the main of another
+    evening, where `add` finds another for that. Whether one did."""
+    found = [
+        (abs((pick.day - day).days), number, pick.day)
+        for pick in menu.picks
+        if pick.candidate.at_table is Role.MAIN
+        and _fits(pick, table, day)
+        and while_open(pick.candidate, day, begun_on(pick.candidate, menu))
+        for number in chosen_as(chosen, pick, pick.day)
+    ]
+    for _, number, other in sorted(found):
+        chosen[number].day = day
+        if add(other):
+            return True
+        chosen[number].day = other
+    return False
+
+
 def left_for_later(chosen: Sequence[Chosen], menu: Menu, table: Table) -> Sequence[int]:
     """The places of what is chosen and its evening does not need, where nothing hurries it; the
     last of them first."""
@@ -86,15 +110,20 @@ def _can_wait(menu: Menu, table: Table) -> Iterator[Pick]:
 
 
 def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bool:
-    """Whether it is for one meal, nobody asked for it on its day, another main is enough there, and
-    on `day` it is in time and no more of it is wasted."""
+    """Whether another main is enough on its day, and it can lie on `day` as well."""
+    rest = sum(p.on(pick.day) for p in beside) - pick.parts[0]
+    return rest >= table.appetite.sit(pick.day) / 2 and _fits(pick, table, day)
+
+
+def _fits(pick: Pick, table: Table, day: date) -> bool:
+    """Whether it is for one meal, nobody asked for it on its day, and on `day` it is enough, in
+    time, and no more of it is wasted."""
     one = pick.candidate
-    if len(pick.days) > 1 or pick.dish or pick.why is Why.KEPT or pick.later:
+    if len(pick.days) > 1 or pick.dish or pick.why in _ASKED or pick.later:
         return False
     if 2 * one.servings < table.appetite.sit(day):
         return False  # no main for that day
-    rest = sum(p.on(pick.day) for p in beside) - pick.parts[0]
-    if rest < table.appetite.sit(pick.day) / 2 or not while_open(one, day, [pick.day]):
+    if not while_open(one, day, [pick.day]):
         return False
     in_time = day in table.possible(one) and day <= table.latest(one)
     return in_time and table.wasted(one, day) <= pick.spare

@@ -7,14 +7,14 @@ hungry in January saves nothing. Our own choice, as is every number here.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from datetime import date
 
 from pantry_tui.core.plan.appetite import STAPLES
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.plan.pace import CRUMB
-from pantry_tui.core.plan.roles import A_HEAD
+from pantry_tui.core.plan.roles import A_HEAD, FILLS
 from pantry_tui.core.words import Role
 
 #: Servings a head of all that lies on an evening, and of them such as are neither main nor staple.
@@ -38,6 +38,13 @@ def would_do(
         return {n for n, one in new.items() if _green(one) and one.at_table in wanted}
     laid = sum(servings / one.a_head for one, servings in on if one.at_table in A_HEAD)
     return set() if laid + CRUMB >= WHOLE * heads else new.keys() - set(keeps)
+
+
+def short_of(role: Role, day: date, table: Table, menu: Menu, coming: Iterable[Candidate]) -> bool:
+    """Whether those who sit there could do with one more of its kind, the next of `coming`."""
+    one = next((one for one in coming if one.at_table is role), None)
+    enough, laid = A_HEAD[role] * table.appetite.sit(day), menu.laid(day, {role})
+    return one is not None and laid < enough and laid + one.servings <= FILLS * enough
 
 
 def _enough(menu: Menu, table: Table) -> set[str]:

@@ -37,7 +37,7 @@ STAND_BACK = 0.03
 #: A year's stores are what stands, and what comes within so many weeks.
 YEAR = 52
 #: Weeks ahead whose days away and guests are looked at.
-_KNOWN = 5
+KNOWN = 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,7 +159,7 @@ def needs(
         for food, rate in paces.items()
     }
     factor = appetite.factor(start, length)
-    known = [factor, *appetite.coming(start + timedelta(days=length), _KNOWN)]
+    known = [factor, *appetite.coming(start + timedelta(days=length), KNOWN)]
     given = {}
     for group, rate in shares(standing, coming, known, lost).items():
         names = foods.get(Group(group), set())

@@ -25,7 +25,7 @@ from itertools import chain, count
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
-from pantry_tui.core.plan.balance import balanced, left_for_later, settle
+from pantry_tui.core.plan.balance import balanced, change_places, left_for_later, settle
 from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
 from pantry_tui.core.plan.cooked import Kitchen, worth_cooking
 from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_open
@@ -33,14 +33,12 @@ from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second, t
 from pantry_tui.core.plan.lost import eaten_in_time
 from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, in_turn, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
-from pantry_tui.core.plan.plate import would_do
-from pantry_tui.core.plan.roles import A_HEAD, BESIDE, FILLS
+from pantry_tui.core.plan.plate import short_of, would_do
+from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.running import once_more, parted
 from pantry_tui.core.plan.schedule import CALM, choose
+from pantry_tui.core.plan.shares import KNOWN
 from pantry_tui.core.words import Role
-
-#: Weeks ahead whose days away and guests are looked at.
-_KNOWN = 5
 
 
 def plan(
@@ -144,8 +142,7 @@ class _Week:
             self._laid_out = None
 
     def complete(self) -> None:
-        """A main for all who sit there, on each day that lacks one; on a day that has nothing, the
-        next of what presses; for a week that has nothing, the next of anything."""
+        """A main for all on each day that lacks one; then what makes a meal of an evening."""
         self._leave_for_later()
         settle(self.chosen, self._spread())
         self._laid_out = None
@@ -170,27 +167,34 @@ class _Week:
     def _add_mains(self) -> None:
         for day in self.table.days:
             half = self.appetite.sit(day) / 2
-            while self._cooks(day) and self._laid(day, Role.MAIN) < half and self._add_main(day):
-                pass
+            while self._cooks(day) and self._laid(day, Role.MAIN) < half:
+                if not self._add_main(day) and not self._change_places(day):
+                    break
+
+    def _change_places(self, day: date) -> bool:
+        def add(other: date) -> bool:
+            self._laid_out = None
+            return self._add_main(other)
+
+        found = change_places(self.chosen, self.table, self._spread(), day, add)
+        self._laid_out = None
+        return found
 
     def _fill_up(self, day: date) -> None:
         """More mains for guests, and of those that would be lost."""
         guests = self.appetite.sit(day) > self.appetite.people
         mains = set(self.next) - self.keeps if guests else self.pressing
-        while self._short_of(Role.MAIN, day, mains) and self._add(day, {Role.MAIN}, mains):
+        while self._one_more(day, mains) and self._add(day, {Role.MAIN}, mains):
             pass
+
+    def _one_more(self, day: date, among: Collection[int]) -> bool:
+        coming = (one for n, one in self._coming().items() if n in among)
+        return short_of(Role.MAIN, day, self.table, self._spread(), coming)
 
     def _make_whole(self, day: date) -> bool:
         """Whether one more of the next, if need be of what is kept, makes more of that evening."""
         some = would_do(day, self.table, self._spread(), self._coming(), self.keeps)
         return day in self._cooked() and self._add(day, {Role.SIDE, Role.FRUIT}, some)
-
-    def _short_of(self, role: Role, day: date, among: Collection[int]) -> bool:
-        """Whether those who sit there could do with one more of its kind, the next `among` some."""
-        coming = (one for n, one in self._coming().items() if n in among)
-        one = next((one for one in coming if one.at_table is role), None)
-        enough, laid = A_HEAD[role] * self.appetite.sit(day), self._laid(day, role)
-        return one is not None and laid < enough and laid + one.servings <= FILLS * enough
 
     def _coming(self) -> dict[int, Candidate]:
         return {n: self.free[n] for n in self.next if n in self.free}
@@ -264,8 +268,7 @@ class _Week:
     def _said_enough(self, one: Candidate) -> bool:
         """Whether the household itself said that it eats no more of that in a week; what the
         charts say leaves nobody without a main."""
-        laid = [(each.food, each.group, each.servings) for each in self._taken()]
-        kind = one.food, one.group, one.servings
+        kind, *laid = ((each.food, each.group, each.servings) for each in (one, *self._taken()))
         return self.appetite.said_enough(kind, laid, self.table.factor)
 
     def _should_go(self) -> tuple[list[tuple[int, float]], list[int]]:
@@ -309,15 +312,15 @@ class _Week:
         numbers = list(free)
         lots = lots_of(free.values(), self.table)
         most = self.appetite.ceilings(one.food for one in (*free.values(), *on_table))
-        coming = [self.table.factor, *self.appetite.coming(self.table.next_week, _KNOWN)]
+        coming = [self.table.factor, *self.appetite.coming(self.table.next_week, KNOWN)]
         already = lots_of(on_table, self.table)
         week, more = choose(lots, most, coming, already, self.needs.shares, self.needs.credits)
         week, held = one_beside(week, [free[n] for n in numbers], self.table, here)
         coming_next = [*held, *more]
         self.keeps = {numbers[one.lot] for one in coming_next if one.kept}
         self.pressing = {numbers[one.lot] for one in coming_next if one.spare <= CALM}
-        found = [(numbers[opening.lot], opening.spare) for opening in week]
-        return found, [numbers[opening.lot] for opening in coming_next]
+        coming_after = [numbers[opening.lot] for opening in coming_next]
+        return [(numbers[opening.lot], opening.spare) for opening in week], coming_after
 
     # -- dishes ----------------------------------------------------------------------------------
 
@@ -329,14 +332,11 @@ class _Week:
             self._cook(dish, self.wishes.dishes[dish.name])
         rest = [dish for dish in dishes if dish not in asked]
         goes: dict[str, float] = defaultdict(float)
-        for one in self._goes_anyway() if rest else ():
+        should = self._should_go()[0] if rest else ()
+        for one in (*self._taken(), *(self.free[number] for number, _ in should)):
             goes[one.food] += one.servings
         for dish in worth_cooking(rest, goes):
             self._cook(dish, None)
-
-    def _goes_anyway(self) -> list[Candidate]:
-        """What goes this week with no dish that takes it."""
-        return [*self._taken(), *(self.free[number] for number, _ in self._should_go()[0])]
 
     def _cook(self, dish: Dish, day: date | None) -> None:
         """Take its containers, those chosen already first; nothing, where it cannot be cooked."""

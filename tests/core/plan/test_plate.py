@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Table
-from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Pick, Why
+from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Pick, Why, Wishes
 from pantry_tui.core.plan.plate import GREENS, WHOLE, would_do
 from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.shares import PutUp, expected, needs
@@ -152,3 +152,22 @@ def test_no_more_of_a_food_than_a_week_has() -> None:
     assert 1 in would(beets, week=(("peas", 12.0),), eats=guests)
     away = Appetite(4, table={START + timedelta(days=n): 0 for n in range(1, 7)})
     assert 1 in would(beets, week=(("peas", 4.0),), eats=away), "a short week has meals, too"
+
+
+def test_what_needs_no_thawing_is_the_main_of_the_first_evening() -> None:
+    """The eggs lay in the middle of the week, and all else has to thaw for a day."""
+    eggs = [
+        Candidate("box", "eggs", Group.EGG, 12.0, START + timedelta(days=15), bulk=True, a_head=1.0)
+    ]
+    tubs = [
+        Candidate(f"{food} {n}", food, Group.MEAL, 4.0, None, frozen=True, thaw_days=1)
+        for food in ("soup", "curry")
+        for n in range(5)
+    ]
+    sack = Candidate("beets", "beets", Group.VEGETABLE, 90.0, START + timedelta(days=30), bulk=True)
+    for day in range(7):
+        out = frozenset({START + timedelta(days=day)})
+        menu = plan([*eggs, *tubs, sack], FOUR, START, Needs(), Wishes(out=out))
+        at_home = [START + timedelta(days=n) for n in range(7) if n != day]
+        assert all(menu.laid(on, {Role.MAIN}) == 4 for on in at_home)
+        assert all(pick.thaw_by is None or pick.thaw_by >= START for pick in menu.picks)
