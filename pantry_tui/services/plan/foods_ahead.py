@@ -83,7 +83,7 @@ def _food(
         p.today,
         eaten=eaten,
         ceiling=ceiling,
-        factors=basis.factors,
+        factors=basis.factors_of(name),
         planned=stands.in_week,
         asks=asks if end == its.harvest else paces.pace_to(p, stands, end),
     )

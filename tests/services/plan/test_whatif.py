@@ -18,6 +18,7 @@ from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.plan.whatif import Typed, changed, read, read_line, what_if
 from pantry_tui.services.stock import act, places
 from pantry_tui.services.stock.seen import At
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -64,6 +65,20 @@ def test_more_people_eat_more_and_the_log_is_not_touched(p: Pantry) -> None:
     assert len(log(p)) == events
     assert p.people == 2
     assert outlook(p) == both.now
+
+
+def test_more_people_eat_up_sooner_what_no_log_tells_of(larder: Pantry) -> None:
+    p = larder
+    up(p, "20 quart jars peaches, boiling-water canned, larder, minutes=25, 2026-10-01")
+
+    def gone(typed: Typed) -> date:
+        return of(what_if(p, read(p, typed)).what_if, "peaches").runs_out or date.max
+
+    now = of(outlook(p), "peaches").runs_out or date.max
+    assert gone(Typed(people=3 * p.people)) < gone(Typed(people=2 * p.people)) < now
+    fortnight = gone(Typed(guests=(f"{2 * p.people} from 24 dec to 7 jan",)))
+    assert gone(Typed(people=3 * p.people)) <= fortnight
+    assert gone(Typed(people=1)) == now, "fewer eat as fast as it is planned"
 
 
 def test_guests_and_days_away_count_for_their_weeks_alone(p: Pantry) -> None:
