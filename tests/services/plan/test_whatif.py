@@ -69,7 +69,7 @@ def test_more_people_eat_more_and_the_log_is_not_touched(p: Pantry) -> None:
 
 def test_more_people_eat_up_sooner_what_no_log_tells_of(larder: Pantry) -> None:
     p = larder
-    up(p, "20 quart jars peaches, boiling-water canned, larder, minutes=25, 2026-10-01")
+    up(p, "20 pint jars peaches, boiling-water canned, larder, minutes=25, 2026-10-01")
 
     def gone(typed: Typed) -> date:
         return of(what_if(p, read(p, typed)).what_if, "peaches").runs_out or date.max
