@@ -6,10 +6,10 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
-from itertools import groupby
+from itertools import accumulate, groupby
 
 from pantry_tui.core import dates
-from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.safety import seals
@@ -129,9 +129,10 @@ def _days(days: Sequence[date]) -> str:
 
 
 def mains_last(eats: Appetite, mains: float, first: date) -> Iterator[str]:
-    """How long the mains that stand last, where that is not long."""
-    a_week = eats.meals_a_week
-    last = first + timedelta(days=int(7 * mains / a_week) - 1)
+    """How long the mains that stand last, by who sits there, where that is not long."""
+    eaten = (eats.sit(day) * eats.meals / 7 for day in days_from(first, _LONG.days + 1))
+    enough = sum(1 for laid in accumulate(eaten) if laid <= mains + CRUMB)
+    last = first + timedelta(days=enough - 1)
     if mains >= eats.people and last - first < _LONG:
         meals = round(mains / eats.people)
         many = "one main" if meals == 1 else f"{meals} mains"

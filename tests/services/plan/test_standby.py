@@ -9,10 +9,12 @@ from pathlib import Path
 
 import pytest
 
+from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.services.output import paper
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import dishes
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan.standby import mains_last
 from pantry_tui.services.stock import places
 from tests.services.plan.putting_up import up
 
@@ -84,3 +86,18 @@ def test_mains_that_do_not_last_are_said_with_their_day(p: Pantry) -> None:
     up(p, "20 1 lb packs ground beef, frozen, chest, 2026-11-01")
     assert not any("mains for 2" in one for one in weeks.week(p).notes), "eleven weeks are no news"
     assert TODAY + timedelta(days=39) == date(2027, 1, 3)
+
+
+def test_the_mains_last_by_who_sits_at_the_table() -> None:
+    start, many = date(2026, 12, 20), {date(2026, 12, 25): 10}
+    away = {start + timedelta(days=n): 0 for n in range(3)}
+
+    def last(table: dict[date, int], meals: int = 7) -> str:
+        (said,) = mains_last(Appetite(2, meals=meals, table=table), 28.0, start)
+        return said.rpartition("to ")[2]
+
+    assert last({}) == "Sat 2 Jan 2027."
+    assert last(many) == "Tue 29 Dec 2026.", "eight more on one day are four days of two"
+    assert last(away) == "Tue 5 Jan 2027."
+    assert last({}, meals=4) == "Tue 12 Jan 2027."
+    assert not list(mains_last(Appetite(2), 200.0, start))
