@@ -276,7 +276,7 @@ def _unsure(held: Held, typed: str, units: str) -> None:
     if units == "metric" and held.size in ("pint", "half-pint", "1 1/2 pint") and held.vessel:
         choices = ("473 ml", "568 ml") if held.size == "pint" else ("236 ml", "284 ml")
         why = (
-            "A pint is 473 ml in one country and 568 ml in another: "
-            f"write {' or '.join(choices)} in place of {held.size}."
+            f"That size is {choices[0]} in one country and {choices[1]} in another: "
+            "write which one you mean."
         )
         held.asks.append(("size", held.size, choices, why))
