@@ -227,7 +227,7 @@ def test_on_a_roll_each_label_is_a_page_of_its_size(p: Pantry) -> None:
 
 
 def test_what_is_open_and_in_doubt_is_not_told_to_stay_shut(p: Pantry) -> None:
-    code = putup.put_up(p, putup.read(p, "1 pack kidneys, bought in, fridge, open")).code
+    code = putup.put_up(p, putup.read(p, "1 pint jar beef, in oil, fridge, open")).code
     (told,) = labels.labels(p, [code])
     assert told.caution.startswith(labels.OPEN_IN_DOUBT)
     assert "do not open" not in told.caution
