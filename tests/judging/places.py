@@ -65,8 +65,14 @@ class Place:
         above = next((w.parent for f in mine if isinstance(w := f.what, PlaceOpened)), None)
         self.within = None if above is None else Place(facts, at, above, now)
         self.said: list[tuple[int, str | None, float | None]] = []
-        for f in mine:
-            self._step(at[f.id], f.what)
+        self.changed: list[tuple[int, str | None, str]] = []  # from which climate to which
+        own_steps = [(at[f.id], 1, f.what) for f in mine]
+        above_steps = [(t, 0, (old, new)) for t, old, new in self._above("changed")]
+        for t, _, what in sorted([*own_steps, *above_steps], key=lambda one: one[:2]):
+            if isinstance(what, tuple):
+                self._with_above(t, *what)
+            else:
+                self._step(t, what)
         self.steps = self._steps()
         readings = [(at[f.id], f.what) for f in mine if isinstance(f.what, Reading)]
         own = [t for t, r in readings if r.temp_f <= 40]
@@ -107,8 +113,20 @@ class Place:
         elif isinstance(w, PlaceChanged) and self.said:
             _, climate, target = self.said[-1]
             if w.climate is not None:
+                self.changed.append((t, climate or self._outer(t), w.climate))
                 climate, target = w.climate, None
             self.said.append((t, climate, target if w.target_f is None else w.target_f))
+
+    def _outer(self, t: int) -> str | None:
+        """The climate above it just before."""
+        return None if self.within is None else self.within.climate_at(t - 1)[0]
+
+    def _with_above(self, t: int, old: str | None, new: str) -> None:
+        """What it stands in becomes another place: what was like it becomes that too."""
+        climate = self.said[-1][1] if self.said else None
+        if self.said and climate in (None, old):
+            self.said.append((t, None if climate is None else new, None))
+            self.changed.append((t, old, new))
 
     def _steps(self) -> list[tuple[int, str, float]]:
         """Its climate and target from each moment on at which they, or those above it, change."""
