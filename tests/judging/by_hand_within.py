@@ -74,9 +74,9 @@ WITHIN: list[tuple[str, Callable[[], Answer], Answer]] = [
         (1, False),
     ),
     (
-        "lax: unless the box was said to be a fridge",
+        "also where the box was said to be a fridge: what is like it becomes what it becomes",
         lambda: boxed().on(1, 8).change("fridge", "room").answer(1, 13),
-        (3, True),
+        (1, False),
     ),
     (
         "law 7.2: the power of the fridge is that of its box",

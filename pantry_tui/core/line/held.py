@@ -277,6 +277,6 @@ def _unsure(held: Held, typed: str, units: str) -> None:
         choices = ("473 ml", "568 ml") if held.size == "pint" else ("236 ml", "284 ml")
         why = (
             f"That size is {choices[0]} in one country and {choices[1]} in another: "
-            "write which one you mean."
+            f"write {' or '.join(choices)}."
         )
         held.asks.append(("size", held.size, choices, why))
