@@ -9,7 +9,7 @@ record, takes that away again.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from datetime import date
+from datetime import date, timedelta
 
 from pantry_tui.core.canned import WORKING
 from pantry_tui.core.dataclass import replace
@@ -126,9 +126,10 @@ def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
             own = _until(batch, own, typed, day, over=noted is not None and day < noted)
             continue
         began = min(opened, default=None) if of is Of.OPENED else batch.made
-        if began is not None and of is Of.MADE and frozen and (began - day).days > _MONTHS_DAYS:
-            best = own.best_by and own.best_by - (began - day)
-            why = f"{BEST} {say(best)}: its note says {typed!r}." if best else ""
+        older = began - day if began is not None and of is Of.MADE else timedelta()
+        if frozen and older.days > _MONTHS_DAYS and own.best_by is not None:
+            best = own.best_by - older
+            why = f"{BEST} {say(best)}: its note says {typed!r}."
             old = [one for one in own.reasons if not one.startswith(BEST)]
             own = replace(own, best_by=best, reasons=(why, *old))
             continue

@@ -49,8 +49,7 @@ def one_beside(
     for opening in week:
         one = lots[opening.lot]
         role = one.at_table
-        waits = not discarded_by(one, table.end) and (role in seen or _spoils(one, table))
-        if waits:
+        if not discarded_by(one, table.end) and (role in seen or _spoils(one, table)):
             held.append(opening)
         else:
             seen |= {role} & BESIDE

@@ -7,7 +7,7 @@ hungry in January saves nothing. Our own choice, as is every number here.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable
 from datetime import date
 
 from pantry_tui.core.plan.appetite import STAPLES
@@ -23,26 +23,37 @@ _GARDEN = frozenset({Role.SIDE, Role.FRUIT})
 
 
 def would_do(
-    day: date, table: Table, menu: Menu, some: Mapping[int, Candidate], keeps: Collection[int]
+    day: date,
+    table: Table,
+    menu: Menu,
+    coming: Iterable[tuple[int, Candidate]],
+    keeps: Collection[int],
 ) -> set[int]:
-    """Of `some` sides and fruit those that would make a meal of what lies on that day; none where
-    it is one. Beside a main that is a side or fruit, else a side; then anything, but of what a
-    group `keeps` to last. Neither what lies there already, nor what a week has enough of."""
+    """Of the sides and fruit `coming` those that would make a meal of what lies on that day; none
+    where it is one, and then nothing of it is looked at. Beside a main that is a side or fruit,
+    else a side; then anything, but of what a group `keeps` to last. Neither what lies there
+    already, nor what a week has enough of."""
     heads = table.appetite.sit(day)
     on = [(pick.candidate, pick.on(day)) for pick in menu.picks if day in pick.days]
     roles = {one.at_table for one, _ in on}
     wanted = _GARDEN if Role.MAIN in roles else frozenset({Role.SIDE})
-    no_more = {one.food for one, _ in on} | _enough(menu, table)
-    new = {n: one for n, one in some.items() if one.at_table in _GARDEN and one.food not in no_more}
-    if sum(n for one, n in on if _green(one) and one.at_table in wanted) + CRUMB < GREENS * heads:
-        return {n for n, one in new.items() if _green(one) and one.at_table in wanted}
+    greens = sum(n for one, n in on if _green(one) and one.at_table in wanted)
+    bare = greens + CRUMB < GREENS * heads
     laid = sum(servings / one.a_head for one, servings in on if one.at_table in A_HEAD)
-    return set() if laid + CRUMB >= WHOLE * heads else new.keys() - set(keeps)
+    if not bare and laid + CRUMB >= WHOLE * heads:
+        return set()
+    no_more = {one.food for one, _ in on} | _enough(menu, table)
+    new = [(n, one) for n, one in coming if one.at_table in _GARDEN and one.food not in no_more]
+    if bare:
+        return {n for n, one in new if _green(one) and one.at_table in wanted}
+    return {n for n, _ in new if n not in keeps}
 
 
-def short_of(role: Role, day: date, table: Table, menu: Menu, coming: Iterable[Candidate]) -> bool:
+def short_of(
+    role: Role, day: date, table: Table, menu: Menu, coming: Iterable[tuple[int, Candidate]]
+) -> bool:
     """Whether those who sit there could do with one more of its kind, the next of `coming`."""
-    one = next((one for one in coming if one.at_table is role), None)
+    one = next((one for _, one in coming if one.at_table is role), None)
     enough, laid = A_HEAD[role] * table.appetite.sit(day), menu.laid(day, {role})
     return one is not None and laid < enough and laid + one.servings <= FILLS * enough
 

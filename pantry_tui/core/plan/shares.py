@@ -92,9 +92,9 @@ def expected(
     """The next harvests, as the year before `start` gave them. A food that stands and was not put
     up in that year lasts until its next harvest, which may bring nothing."""
     found, again = [], set()
-    for one in (one for one in put_up if one.food not in STAPLES):
+    for one in put_up:
         week = YEAR - (start - one.made).days // 7
-        if 0 < week <= YEAR:
+        if 0 < week <= YEAR and one.food not in STAPLES:
             again.add(one.food)
             found.append(Harvest(one.group, week, one.servings))
     others = {one.food: one.group for one in candidates if one.food not in again | STAPLES}
@@ -150,9 +150,10 @@ def needs(
     each food, `coming` what they should bring; `lost` as for `shares`."""
     foods: dict[Group, set[str]] = defaultdict(set)
     standing: dict[str, float] = defaultdict(float)
-    for one in (one for one in candidates if one.food not in STAPLES):
-        foods[one.group].add(one.food)
-        standing[one.group] += one.servings
+    for one in candidates:
+        if one.food not in STAPLES:
+            foods[one.group].add(one.food)
+            standing[one.group] += one.servings
     paces = rates(candidates, appetite, start, harvests)
     credits = {
         food: Credit(saved(rate, eaten.get(food, ())), rate, _weeks(start, harvests.get(food)))

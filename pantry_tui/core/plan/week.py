@@ -19,7 +19,7 @@ each comes on: core/plan/days.py. Pure.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from datetime import date
 from itertools import chain, count
 
@@ -184,20 +184,19 @@ class _Week:
         """More mains for guests, and of those that would be lost."""
         guests = self.appetite.sit(day) > self.appetite.people
         mains = set(self.next) - self.keeps if guests else self.pressing
-        while self._one_more(day, mains) and self._add(day, {Role.MAIN}, mains):
-            pass
-
-    def _one_more(self, day: date, among: Collection[int]) -> bool:
-        coming = (one for n, one in self._coming().items() if n in among)
-        return short_of(Role.MAIN, day, self.table, self._spread(), coming)
+        while short_of(Role.MAIN, day, self.table, self._spread(), self._coming(mains)):
+            if not self._add(day, {Role.MAIN}, mains):
+                break
 
     def _make_whole(self, day: date) -> bool:
         """Whether one more of the next, if need be of what is kept, makes more of that evening."""
         some = would_do(day, self.table, self._spread(), self._coming(), self.keeps)
         return day in self._cooked() and self._add(day, {Role.SIDE, Role.FRUIT}, some)
 
-    def _coming(self) -> dict[int, Candidate]:
-        return {n: self.free[n] for n in self.next if n in self.free}
+    def _coming(self, among: Collection[int] | None = None) -> Iterator[tuple[int, Candidate]]:
+        """What comes next, in its order: all of it or `among` some."""
+        free = ((n, self.free[n]) for n in self.next if n in self.free)
+        return free if among is None else (one for one in free if one[0] in among)
 
     def _cooked(self) -> set[date]:
         """The days on which there is anything to eat, but for what is opened beside."""
@@ -237,7 +236,7 @@ class _Week:
     def _add_main(self, day: date) -> bool:
         """The next main, one that fits before one of which some is too much at any time; what does
         not press rather not once more the food of the evenings about that day."""
-        main, coming = {Role.MAIN}, self._coming()
+        main, coming = {Role.MAIN}, dict(self._coming())
         others = coming.keys() - once_more(day, coming, self._spread()) | self.pressing
         some = self._add(day, main, others) or self._add(day, main)
         return some or self._add(day, main, shared=True) or self._add_big(day, main)
@@ -268,7 +267,8 @@ class _Week:
     def _said_enough(self, one: Candidate) -> bool:
         """Whether the household itself said that it eats no more of that in a week; what the
         charts say leaves nobody without a main."""
-        kind, *laid = ((each.food, each.group, each.servings) for each in (one, *self._taken()))
+        laid = [(each.food, each.group, each.servings) for each in self._taken()]
+        kind = one.food, one.group, one.servings
         return self.appetite.said_enough(kind, laid, self.table.factor)
 
     def _should_go(self) -> tuple[list[tuple[int, float]], list[int]]:
@@ -319,8 +319,8 @@ class _Week:
         coming_next = [*held, *more]
         self.keeps = {numbers[one.lot] for one in coming_next if one.kept}
         self.pressing = {numbers[one.lot] for one in coming_next if one.spare <= CALM}
-        coming_after = [numbers[opening.lot] for opening in coming_next]
-        return [(numbers[opening.lot], opening.spare) for opening in week], coming_after
+        found = [(numbers[opening.lot], opening.spare) for opening in week]
+        return found, [numbers[opening.lot] for opening in coming_next]
 
     # -- dishes ----------------------------------------------------------------------------------
 

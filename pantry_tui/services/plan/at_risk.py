@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
+from math import inf
 
 from pantry_tui.core import dates
 from pantry_tui.core.amounts import kitchen_count
@@ -31,14 +32,13 @@ _RAW = frozenset({Method.FRESH, Method.BOUGHT})
 def at_risk(
     p: Pantry,
     draft: WeekDraft,
-    in_time: Mapping[str, date],
+    lies: Mapping[str, Sequence[tuple[date, float]]],
     aside: Collection[str],
-    parts: Mapping[str, Sequence[tuple[date, float]]],
 ) -> Iterable[tuple[date, str]]:
     """What must be eaten in this week and lies on no day in time: nobody is at home, or there is
-    more of it than is eaten; each with its last day, the nearest first. `in_time` is the next day
-    of each container that lies on one; what is only open `aside` the meals is on none today. Of
-    what is taken from by the meal `parts` says how many servings lie on which day."""
+    more of it than is eaten; each with its last day, the nearest first. `lies` has the days on
+    which a container lies, each with the servings that are taken then, all of it as inf; what is
+    only open `aside` the meals is on none today."""
     rest: dict[str, float] = {}
     found: dict[tuple[date, str], list[Container]] = defaultdict(list)
     first = draft.first(p.today)
@@ -57,9 +57,9 @@ def at_risk(
         if one.line.reserved or not one.usable:
             continue
         for container in containers_in(p, one):
-            laid = in_time.get(container.id, date.max) <= last
-            if laid and container.id in parts:
-                taken = sum(much for day, much in parts[container.id] if day <= last)
+            taken = sum(much for day, much in lies.get(container.id, ()) if day <= last)
+            laid = taken == inf
+            if 0 < taken < inf:
                 rest[container.id] = servings(p, container) - taken
                 laid = 2 * rest[container.id] < min(p.people, servings(p, container))
             if not laid or (last <= p.today and container.id in aside):
@@ -69,7 +69,7 @@ def at_risk(
         batch = p.stock.batches[id_]
         what = f"{_named_or_counted(p, batch.code, several)} {batch.food.name}"
         if any(one.id in rest for one in several):
-            left = sum(rest.get(one.id) or servings(p, one) for one in several)
+            left = sum(rest.get(one.id, servings(p, one)) for one in several)
             what = f"{kitchen_count(left)} {agreed(left, 'serving', 'servings')} of {what}"
         raw = batch.method in _RAW or any(one.state is State.THAWED for one in several)
         ready = [thawed_by(p, one) for one in several]

@@ -81,10 +81,10 @@ def unasked(
         for _, some in groupby(found, key=itemgetter(0))
         for _, member in sorted(chain.from_iterable(map(itemgetter(1), some)), key=itemgetter(0))
     ]
-    return _wanted_once(p, in_turn)
+    return _with_wanted(p, in_turn)
 
 
-def _wanted_once(p: Pantry, in_turn: list[Candidate]) -> list[Candidate]:
+def _with_wanted(p: Pantry, in_turn: list[Candidate]) -> list[Candidate]:
     """With the day by which the first of each food that is past its best is wanted."""
     wanted: dict[str, date] = {}
     batches = past(p)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 from functools import partial
 from typing import NamedTuple
@@ -52,7 +52,7 @@ class Portions(NamedTuple):
     whole: Sequence[Portion]
 
 
-def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> Portions:
+def portions(p: Pantry, group: Group, ours: Sequence[Stands]) -> Portions:
     """What stands, and of each container what is planned. What is past its best already cannot be
     saved by haste: nothing hurries it any more. What is open or thawed goes first in any case, and
     its days say nothing of how fast the shut ones of its food must go."""
@@ -61,9 +61,8 @@ def portions(p: Pantry, group: Group, ours: Iterable[Stands]) -> Portions:
     safety, eaten, days, today = set(), 0.0, [], p.today
     in_plan, week = planned(p), load(p)
     ends = week.end if week.plan is not None else None
-    mine = list(ours)
-    aside = _RUNS if any(one.state not in _RUNS for one in mine) else frozenset()
-    for judged in mine:
+    aside = _RUNS if any(one.state not in _RUNS for one in ours) else frozenset()
+    for judged in ours:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
         dates = () if judged.state in aside else (judged.best_by, last)
         by = min((day for day in dates if day and day >= today), default=None)

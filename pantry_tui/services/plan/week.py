@@ -153,8 +153,8 @@ def _accept_rest(
     was = {(id_, day): e.why for e in draft.plan or () for id_ in e.containers for day in e.days}
     moved = {id_ for id_, day in draft.wishes.pins if day is None}
     why = {id_: e.why for e in draft.plan or () for id_ in moved.intersection(e.containers)}
-    over = [entry for entry in draft.plan or () if entry not in lay]
-    done = [*lay, *(done for entry in over if (done := _done(p, entry)) is not None)]
+    kept = (entry if entry in lay else _done(p, entry) for entry in draft.plan or ())
+    done = [entry for entry in kept if entry is not None]
     rest = [
         entry._replace(why=was.get((first, entry.days[0]), why.get(first, entry.why)))
         for entry in _entries(p, menu.picks)

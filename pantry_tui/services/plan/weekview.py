@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Collection, Iterable, Sequence
 from datetime import date, timedelta
 from itertools import islice
+from math import inf
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.fitness import UNFIT
@@ -71,14 +72,13 @@ def view(
     aside = tuple(take for take, aside in takes if aside)
     first = draft.first(p.today)
     planned = {id_ for entry in entries for id_ in entry.containers}
-    lies = {entry: [day for day in days if day >= first] for entry, days in at_home.items()}
-    in_time = {id_: days[0] for entry, days in lies.items() if days for id_ in entry.containers}
+    lies: dict[str, list[tuple[date, float]]] = defaultdict(list)
+    for entry, days in at_home.items():
+        for day in [day for day in days if day >= first][:1]:
+            for id_ in entry.containers:
+                lies[id_].append((day, entry.servings if entry.amount else inf))
     open_aside = {id_ for entry, _ in here if beside(p, entry) for id_ in entry.containers}
-    parts: dict[str, list[tuple[date, float]]] = defaultdict(list)
-    for entry, days in lies.items():
-        if entry.amount and days:
-            parts[entry.containers[0]].append((days[0], entry.servings))
-    risks = list(at_risk(p, draft, in_time, open_aside, parts))
+    risks = list(at_risk(p, draft, lies, open_aside))
     urgent = tuple(said for last, said in risks if last <= p.today)
     found = menu or Menu((), ())
     picked = tuple(pick.candidate for pick in found.picks)

@@ -124,7 +124,9 @@ def would(
         for food, role, much in rows
         for a_head in (0.5 if food in small else 1.0,)
     ]
-    return would_do(START, Table(eats, START, frozenset()), Menu(tuple(picks), ()), NEXT, keeps)
+    return would_do(
+        START, Table(eats, START, frozenset()), Menu(tuple(picks), ()), NEXT.items(), keeps
+    )
 
 
 def test_what_would_do_for_an_evening() -> None:
