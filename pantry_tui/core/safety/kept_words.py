@@ -322,5 +322,10 @@ STILL_MOIST = (
     r"(?:juice|moisture|water|wet|drops) (?:\w+ )?when (?:squeezed|pressed|cut|torn|bitten))\b|"
     rf"^(?:damp|moist|wet)\b(?!{_WEATHER})|"
     rf"^(?:(?:all|very|rather|quite|soft|limp|some) (?:and )?)*(?:sticky|tacky|clammy)"
-    rf"(?: and (?:soft|limp|{_MOIST}))?$"
+    rf"(?: and (?:soft|limp|{_MOIST}))?$|^limp$|"
+    r"^(?!.*\b(?:silica|sachets?|packets?|desiccant|salt)\b).*\b(?:absorbed|took up|taken up|"
+    r"picked up) (?:some |the |a lot of )?(?:moisture|damp|water)\b|"
+    r"\b(?:half|semi|part(?:ly|ially)?)[ -]?dr(?:y|ied)\b|"
+    r"\b(?:stood|left|out|lay|caught|got|was|were) (?:out )?in the rain\b|"
+    r"\bfell in(?:to)? (?:the |a )?(?:sink|water|bath|bucket|dish ?water)\b"
 )

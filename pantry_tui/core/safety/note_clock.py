@@ -94,7 +94,10 @@ _ON_SHOW = (
     r"(?<!for )(?<!for the )(?<!for our )(?<!for a )\b(?:buffet|on (?:display|show|sale)|"
     r"(?:market |cake )?stall|picnic|pot ?luck|served|set out|put out|laid out|on the table)\b"
 )
-_SHOWN_FOR = r"\b(?:served|on (?:display|show|sale)|set out|laid out) (?:for|over) (?:\w+ )?\d"
+_SHOWN_FOR = (
+    r"\b(?:served|on (?:display|show|sale)|set out|laid out) (?:for|over) (?:\w+ )?\d|"
+    r"^(?!.*\b(?:before|ahead|until|till|for) (?:the |our |a )?buffet).*\bbuffet\b"
+)
 #: So many people, or from one hour to another.
 _SERVED_MANY = r"\bserved (?:about )?(\d{1,2}) (?:to|-) (\d{1,2})\b(?!:)(?! ?(?:[ap]m|o'clock))"
 #: Nobody was there to put it away.

@@ -117,7 +117,8 @@ LINK = r"(?:and|with|at|by|in|after|before|when|to|then|so|but)"
 #: A date on a pack; that it is to be eaten by a day of the week is a plan.
 LAST_BEFORE = r"(?i)\b(?:by|before|until|till|exp\w*|end|bb|bbe|date|dated)\b\W*$"
 LAST_DAY = (
-    r"\b(?:(?:use|sell|eat|best|consume|best if used|display|used|eaten)(?: |-)?(?:by|before|until|"
+    r"\b(?:(?:use|sell|eat|best|consume|best if used|display|used|eaten|good|keeps?|discard|"
+    r"throw (?:it )?(?:out|away)|bin)(?: |-)?(?:by|before|until|after|"
     r"till)(?: end(?: of)?)?(?: date)?|expir\w*(?: date)?|exp|bbe?)"
     r"(?: (?:is|was|says|said|of|on|date|the|it|label|pack|has|for))* "
     rf"(?:{_WEEKDAY} )?((?:\d{{1,2}}(?:st|nd|rd|th)? {_MONTH}|{_MONTH} \d{{1,2}}(?:st|nd|rd|th)?)"

@@ -9,8 +9,9 @@ _LABELLED = re.compile(r"([^\W\d_][^:]{0,39}?)(?<!\d) ?: ?(\S.*)")
 _YES = frozenset({"yes", "y", "x", "true", "✓", "✔", "1", "ja", "oui"})
 _NO = frozenset(
     {"no", "n", "none", "false", "0", "nothing", "nil", "never", "not", "not yet", "non", "nein",
-     "n/a", "na", "-", "no problem", "no problems"}
+     "n/a", "na", "-", "no problem", "no problems", "✗", "✘", "nope", "nah"}
 )  # fmt: skip
+_UNSURE = frozenset({"maybe", "perhaps", "possibly", "unsure", "not certain"})
 #: What comes of them is said by the value alone.
 _SAYS = re.compile(
     r"(?:signs?|problems?|issues?|observations?|observed|conditions?|remarks?|comments?|faults?|"
@@ -90,6 +91,8 @@ def in_words(clause: str) -> str:
         return told
     if "/" in label:
         return clause
+    if value in _UNSURE:
+        return f"{label}: not sure"
     if value in _YES:
         return _BAD_WORD if _BAD.fullmatch(label) else label
     if value in _NO:

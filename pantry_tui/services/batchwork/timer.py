@@ -10,6 +10,7 @@ import math
 from datetime import datetime
 from typing import NamedTuple
 
+from pantry_tui.core.canned import thrown
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Clocked, Timer
 from pantry_tui.core.log.timing import BROKEN_OFF
@@ -32,6 +33,7 @@ from pantry_tui.store import log
 _LATE = 3 * 3600
 #: By so many seconds a clock is set right without anybody having put it wrong. Our own choice.
 _WOBBLE = 60
+_A_DAY = 24 * 60
 _AGAIN = "Bring it back to the pressure, then start it again: the whole time counts anew."
 
 
@@ -125,12 +127,28 @@ def start(p: Pantry, ref: str, typed: str = "") -> Done:
         raise Refused(
             f"{batch.code} is timed already: {counted(_row(p, batch, old).left, 'minutes')} left."
         )
+    _refuse_too_late(p, batch)
     minutes, psi = _asked(p, batch, typed, old)
     p.book(Timer(batch.id, Clocked.START, minutes, psi, p.clock.ticks))
     at = f" at {psi:g} psi" if psi is not None else ""
     again = "again, the whole time: " if old is not None else ""
     return Done(
         f"Timing {batch.code} {batch.food.name}: {again}{counted(minutes, 'minutes')}{at}.", ()
+    )
+
+
+def _refuse_too_late(p: Pantry, batch: Batch) -> None:
+    """What was put up stands in the warm until it is processed, and is processed again within a day
+    (USDA AIB 539, Guide 1, as the extension services repeat it), or it is thrown away. What only
+    should have been recorded is put right in the record. Raises Refused."""
+    came = min(one.turns[0].when.last for one in p.containers_of(batch) if one.turns)
+    made = batch.made is None or (p.today - batch.made).days <= 1
+    if made and p.clock.minute_now - came <= _A_DAY:
+        return
+    raise Refused(
+        f"{batch.code} was put up more than a day ago: only within 24 hours it is processed, or "
+        f"processed again, and after that: {thrown(batch.food)}. What was timed then and is not "
+        f"recorded: `correct {batch.code} --process minutes=25`."
     )
 
 
@@ -184,6 +202,11 @@ def done(p: Pantry, ref: str, early: bool = False, whole: bool = False) -> Done:
     that it ran for the `whole` time."""
     batch, timer = _timed(p, ref, up=True)
     left, unsure = _seconds_left(p, timer), _gone(p, timer).unsure
+    if whole and left > 0 and not unsure:
+        raise Refused(
+            f"The clock is right, and {-(-left // 60)} of {timer.minutes} minutes are left: let it "
+            "run, or say that it was ended early."
+        )
     if whole:
         left = 0
     elif unsure and (left <= 0 or not early):

@@ -257,6 +257,6 @@ def _judged_open(p: Pantry, container: Container, thaws: int) -> int | None:
     if found.on(p.today).verdict in UNFIT:
         return -1
     if found.again_at is not None:
-        return 0  # its two hours run there
+        return -1 if thaws else 0  # its two hours run there, and are over before it is thawed
     after = found.discard_after
     return None if after is None else (after - p.today).days - thaws

@@ -101,7 +101,9 @@ def _changed(
     moved = place not in ("", container.place)
     where = f"; it now stands in {p.where(after)}" if moved else ""
     done = {State.OPEN: "Opened", State.THAWED: "Thawed"}[state]
-    told = f"{done} {say_of(p, [after])}{where}. {until(p.judge(after))}"
+    judged, hurried = p.judge(after), p.assess(after).over_from is not None
+    ends = judged.reasons[0] if hurried and judged.reasons else until(judged)
+    told = f"{done} {say_of(p, [after])}{where}. {ends}"
     return Done(told, warnings, names(p, [after]))
 
 

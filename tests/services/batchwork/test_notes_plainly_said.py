@@ -39,6 +39,7 @@ SAID = {
     BEANS: (
         "dodgy", "rusty", "slightly rusty", "strange taste", "tastes strange", "looks bad",
         "timer went off early", "timer never went off", "timer went off at 12 min",
+        "process ok: \u2717", "process ok: nope", "process ok: maybe",
     ),
     JAM: ("rusty", "odd smell", "tasted funny"),
     SALSA: ("extra onion", "added onion", "plus onions", "with corn", "with onions and beans"),
@@ -65,6 +66,21 @@ KITCHENS = {
          "carved at one, wrapped and chilled at two", "found a bay leaf", "sat down at 4 to eat it",
          "left the recipe with Ann and went to bed", "cooked 7.30 pm, boxed 8.10 pm",
          "stands since 3 in the fridge", "bubbling hot from the oven"),
+    ),
+    "1 pack hams, bought in, fridge": (
+        ("discard by: 2026-11-10", "Discard after 2026-11-10", "good until 2026-11-10",
+         "keeps till 2026-11-10", "throw away after 2026-11-10"),
+        ("good until 2026-12-30", "keeps well", "good by all means"),
+    ),
+    "2 boxes coq au vin, cooked meal, fridge": (
+        ("buffet for 3 hours", "buffet 3h", "3h buffet"),
+        ("buffet 1 hour", "for the buffet, 3 hours in the oven", "made 3 hours before the buffet",
+         "buffet for 30 people"),
+    ),
+    "1 bag deer jerky, dried, larder": (
+        ("stood in the rain", "absorbed moisture", "half dried", "semi-dried", "limp",
+         "fell in the sink", "part dry"),
+        ("the silica packet absorbed moisture", "crisp", "dried on a day of rain", "not limp"),
     ),
     "1 pot lentil soup, cooked meal, fridge": (
         ("has gone fizzy", "bubbling a bit at the edges", "bubbles"),

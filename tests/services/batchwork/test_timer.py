@@ -7,7 +7,7 @@ import signal
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -395,3 +395,36 @@ def test_a_start_before_the_put_up_counts_from_that(p: Pantry, ended: str, fine:
     at(p, ended)
     timer.done(p, code)
     assert doubt_of(p, code) == (() if fine else (BROKEN_OFF,))
+
+
+def days_on(p: Pantry, days: int, clock: str = "9:00") -> None:
+    hour, minute = clock.split(":")
+    p.clock = Clock(TODAY + timedelta(days=days), int(hour) * 60 + int(minute))
+
+
+@pytest.mark.parametrize("days", [2, 19])
+def test_jars_that_stood_for_more_than_a_day_are_not_processed_again(p: Pantry, days: int) -> None:
+    """USDA AIB 539, guide 1, as the extension services repeat it: within 24 hours."""
+    code = made(p, f"{BEANS}, minutes=5, psi=5")
+    days_on(p, days)
+    with pytest.raises(Refused, match=r"only within 24 hours .* without tasting"):
+        timer.start(p, code, "25 min 11 psi")
+
+
+def test_nor_when_the_pressure_fell_and_nobody_came_back(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    timer.drop(p, code)
+    days_on(p, 1, "9:30")
+    with pytest.raises(Refused, match="more than a day ago"):
+        timer.start(p, code)
+    days_on(p, 1, "8:30")
+    timer.start(p, code)
+
+
+def test_that_it_ran_for_the_whole_time_is_no_word_against_a_clock_that_is_right(p: Pantry) -> None:
+    code = made(p)
+    timer.start(p, code)
+    at(p, "9:01")
+    with pytest.raises(Refused, match="19 of 20 minutes are left"):
+        timer.done(p, code, whole=True)
