@@ -141,8 +141,8 @@ def what_if_text(found: WhatIf, pairs: Sequence[Pair]) -> str:
     lines = []
     for one in pairs:
         now, then = _cut(one.now, _SIDE), _cut(one.then, _SIDE)
-        for number, (left, right) in enumerate(zip_longest(now, then, fillvalue="")):
-            head = clip(one.food, name - 1) if number == 0 else ""
+        food = _cut(one.food, name - 1)
+        for head, left, right in zip_longest(food, now, then, fillvalue=""):
             lines.append(f"{head:<{name}}{left:<{_SIDE}} {right}".rstrip())
     more = [clip(one, 300) for one in found.what_if.alarms if one not in found.now.alarms]
     heads = f"{'':{name}}{'now':<{_SIDE}} then"

@@ -20,9 +20,10 @@ from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import whatif
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.stock import act, places, view
-from tests.app.screens import all_lines
+from tests.app.screens import all_lines, painted
 
 TODAY = date(2026, 11, 25)
 
@@ -168,3 +169,15 @@ def test_every_food_of_the_outlook_can_be_drawn(p: Pantry) -> None:
     found = outlook(p)
     for one in (*found.foods, *found.groups, found.household):
         assert len(plot(one, TODAY, 60, 4)) == 6
+
+
+async def test_what_if_says_all_of_its_example_and_cuts_no_food(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("y", "i")
+        shown = " ".join(painted(pilot).split())
+        assert whatif.EXAMPLE in shown
+        assert f"{whatif.SHORT} " in painted(pilot)
+        await pilot.press(*"away 3 to 9 jan", "enter")
+        await pilot.pause()
+        assert "then" in painted(pilot)
+        assert "…" not in painted(pilot)

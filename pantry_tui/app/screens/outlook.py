@@ -143,8 +143,8 @@ class OutlookScreen(Undoes, Books, Beside):
 
         pantry = self.host.pantry
         question = TypeLine(
-            "What if? Parts between commas",
-            whatif.EXAMPLE,
+            f"What if? Parts between commas, as in: {whatif.EXAMPLE}",
+            whatif.SHORT,
             accept=lambda typed: whatif.read_line(pantry, typed),
         )
 
