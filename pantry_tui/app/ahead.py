@@ -97,7 +97,8 @@ def plot(one: FoodAhead, today: date, width: int, height: int) -> list[str]:
         lines.append(f"{scale:>{label - 1}} {bar}".rstrip())
     if any("─" in line for line in lines):
         end = "to the harvest" if one.harvest else "for a year"
-        lines[0] = clip(f"{lines[0]}  ─ so much is needed {end}", width)
+        ways = (f"{lines[0]} ─ so much is needed {end}", f"{lines[0]}, ─ needed")
+        lines[0] = next((one for one in ways if len(one) <= width), clip(lines[0], width))
     return [*lines, _axis(one, today, label, across, len(one.supply))]
 
 

@@ -74,7 +74,8 @@ class LogScreen(Undoes, Finds):
         if one is None or one.code:
             super().look()
         else:
-            self.host.show_page(f"{one.text}.\n\n{leads(one)}Its id: {one.id[-NAMES:]}.")
+            said = leads(one).replace("w puts", "On its line w puts")
+            self.host.show_page(f"{one.text}.\n\n{said}Its id: {one.id[-NAMES:]}.")
 
     def action_correct(self) -> None:
         """What the line says is put right: a reading, a power cut, the record of its batch."""
