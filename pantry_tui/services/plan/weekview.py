@@ -22,7 +22,7 @@ from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_risk import at_risk, names_of
 from pantry_tui.services.plan.at_table import beside, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
-from pantry_tui.services.plan.feasts import take_out_ahead
+from pantry_tui.services.plan.feasts import for_feasts
 from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
@@ -105,7 +105,7 @@ def view(
             *told_later(p, draft),
             *_dropped(p, draft),
             *(said for last, said in risks if last > p.today),
-            *take_out_ahead(p, draft, planned),
+            *for_feasts(p, draft, planned),
             *mains_last(eats, found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
