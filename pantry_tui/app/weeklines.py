@@ -182,7 +182,7 @@ def eaten_lines(
     for day, what in eaten:
         found[day] = Line(
             EatenKey(day),
-            ((clip(f"{week_day(day):<11}eaten: {what}", room), MUTED),),
+            ((f"{week_day(day):<11}{clip(f'eaten: {what}', room - 11)}", MUTED),),
             word=f"Eaten on {week_day(day)}: {what}. z takes back the last thing done.",
             whole=True,
         )

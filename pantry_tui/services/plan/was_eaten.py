@@ -16,7 +16,7 @@ from pantry_tui.store import log
 
 #: What was done with it on that day, in the order in which it is told.
 EATEN, OPENED, THAWED = "", "opened", "set to thaw"
-NOTHING = "nothing yet"
+NOTHING = "nothing eaten up yet"
 
 
 def was_eaten(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
@@ -31,24 +31,29 @@ def was_eaten(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
                 booked[group] = log.together(p.store.db, group)
             of_day = found.setdefault(day, {EATEN: [], OPENED: [], THAWED: []})
             for id_ in entry.containers:
+                what = _what(p, entry, id_, booked[group])
+                if what is None:
+                    continue
                 batch = p.stock.batches[p.stock.containers[id_].batch]
-                names = of_day[_what(p, entry, id_, day, booked[group])]
                 name = f"{batch.code} {batch.food.name}"
-                names += [] if name in names else [name]
+                of_day[what] += [] if name in of_day[what] else [name]
     for day in sorted(found):
         yield day, _told(found[day])
 
 
-def _what(p: Pantry, entry: Entry, container: str, day: date, events: Sequence[Event]) -> str:
-    """What began to thaw on a day before was eaten on this one, as what was opened for a meal was;
-    a relish beside the meals is only opened."""
+def _what(p: Pantry, entry: Entry, container: str, events: Sequence[Event]) -> str | None:
+    """As it was told when it was booked. Of what was open before nothing is booked: on a day of the
+    menu it was eaten of, and of a relish beside the meals nobody knows."""
     mine = [one for one in events if container in getattr(one.payload, "containers", ())]
-    if any(isinstance(one.payload, said.Use) for one in mine):
-        return EATEN
-    if any(isinstance(one.payload, said.Thaw) and one.day >= day for one in mine):
-        return THAWED
-    opened = any(isinstance(one.payload, said.Open) for one in mine)
-    return OPENED if opened and beside(p, entry) else EATEN
+    kinds: tuple[tuple[type, str], ...] = (
+        (said.Use, EATEN),
+        (said.Thaw, THAWED),
+        (said.Open, OPENED),
+    )
+    for kind, what in kinds:
+        if any(isinstance(one.payload, kind) for one in mine):
+            return what
+    return None if beside(p, entry) else EATEN
 
 
 def _told(found: dict[str, list[str]]) -> str:

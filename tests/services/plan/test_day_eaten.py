@@ -386,3 +386,17 @@ def test_what_was_past_its_date_on_that_day_is_not(p: Pantry) -> None:
     p.today = TODAY + 4 * DAY
     with pytest.raises(Refused, match="discard"):
         weeks.eaten(p, late)
+
+
+def test_what_is_told_of_a_day_is_what_was_told_when_it_was_booked(p: Pantry) -> None:
+    """A relish that was open before is on no day's list; what was opened is not eaten up."""
+    jam = up(p, "6 half-pint jars peach jam, jam, larder, 2026-10-01")
+    act.open_(p, f"{jam}/1")
+    soup = up(p, "2 quart jars vegetable soup, pressure canned minutes=90 psi=11, larder")
+    wishes.pin(p, f"{soup}/1", TODAY)
+    weeks.accept(p)
+    done = weeks.eaten(p, TODAY)
+    assert f"Opened: {soup}/1" in done.message
+    told = dict(weeks.week(p).eaten)[TODAY]
+    assert f"opened: {soup} " in told
+    assert jam not in told
