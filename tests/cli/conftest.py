@@ -23,6 +23,7 @@ _BATCHES = {
     "beef": "4 bags ground beef, frozen, big freezer, 2026-10-01",
     "kraut": "1 crock sauerkraut, lactic ferment, fridge, 2026-11-01",
     "rings": "1 bag apples, dried, shelf 2, 2026-10-01",
+    "pears": "3 pint jars pears, boiling-water canned, shelf 2, today",
 }
 
 #: A household's own list.

@@ -28,7 +28,7 @@ class Row:
     endless: bool = False
 
 
-_TIMED = ("timer", "start", "{peaches}", "25 min")
+_TIMED = ("timer", "start", "{pears}", "25 min")
 _COUNTED = ("jars", "count", "pint", "40")
 NOTHING_LEFT = "{rings}"  # a batch of which the last is gone
 
@@ -85,10 +85,10 @@ ROWS: dict[str, Row] = {
         ("{peaches}", "--crop", "a lot"),
     ),
     "timer": Row((), s.Some(s.TIMER), None, ("all",), first=(_TIMED,)),
-    "timer start": Row(("{peaches}", "25", "min"), s.DONE, None, ("{peaches}", "a", "while")),
-    "timer drop": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
-    "timer done": Row(("{peaches}", "--early"), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
-    "timer cancel": Row(("{peaches}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
+    "timer start": Row(("{pears}", "25", "min"), s.DONE, None, ("{pears}", "a", "while")),
+    "timer drop": Row(("{pears}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
+    "timer done": Row(("{pears}", "--early"), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
+    "timer cancel": Row(("{pears}",), s.DONE, ("{kraut}",), ("9ZZ",), first=(_TIMED,)),
     "repack": Row(
         ("{peaches}", "2", "half-pint", "jars,", "fridge"),
         {**s.PUTUP, "from": s.Some({"code": str, "container": str, "took": str, "left": str})},

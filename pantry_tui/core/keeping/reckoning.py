@@ -130,8 +130,9 @@ class Reckoning:
             into = frozen if state is State.OPEN and span.frozen else found
             into[state] = min(into.get(state, day), day)
         came, airless = next(iter(self.told), None), self._open is not self._closed
-        if came and came.span.opened and (airless or not came.said.speaks_of(self.batch.food.name)):
-            # What came open keeps no longer than it would have shut.
+        own = came is not None and came.said.speaks_of(self.batch.food.name)
+        if came and came.span.opened and (airless or self.batch.carried or not own):
+            # What came open keeps no longer than it would have shut, or longer than what it is of.
             found.setdefault(State.SEALED, self.batch.made or came.span.day)
         return frozen | found
 

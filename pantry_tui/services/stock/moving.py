@@ -211,7 +211,8 @@ def _as_it_was(p: Pantry, container: Container, at: At | None) -> Container:
     if at is None:
         return container
     last = last_minute(p, at)
-    was = [turn for turn in container.turns if turn.when.first <= last] or container.turns[:1]
+    first, *later = container.turns  # which came somewhere, if only later that day
+    was = [first, *(turn for turn in later if turn.when.first <= last)]
     if len(was) == len(container.turns):
         return container
     state = next(turn.state for turn in reversed(was) if turn.state is not None)

@@ -11,10 +11,12 @@ import pytest
 
 from pantry_tui.core.log.ahead import SLIGHT
 from pantry_tui.core.words import Verdict
+from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, lines, places, readings
+from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 27)
 NOON = 12 * 60
@@ -125,3 +127,13 @@ def test_there_and_back_by_the_slower_clock_stays_in_its_order(path: Path, typed
     at(path, NOON + 45, typed, to("freezer"))
     assert shown(path, NOON + 46, typed)[2] == "freezer"
     assert shown(path, NOON + 600, typed)[2] == "freezer"
+
+
+def test_a_move_of_an_hour_before_it_came_is_refused(path: Path) -> None:
+    with open_pantry(path, Clock(TODAY, 480)) as p:
+        places.add(p, "second fridge", "fridge")
+    at(path, 16 * 60 + 41, True, up("2 pint jars eggs, fresh, fridge"))
+    at(path, 11 * 60 + 46, True, lambda p: act.open_(p, "2A/1"))
+    moved = At(TODAY, 11 * 60 + 47)
+    with pytest.raises(Refused, match=r"was put up on .* at 16:41"):
+        at(path, 15 * 60, True, lambda p: act.move(p, "2A/1", "second fridge", at=moved))
