@@ -40,6 +40,7 @@ from pantry_tui.core.safety.note_packs import PACKED, of_packs
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_states import done_of
+from pantry_tui.core.safety.note_times import plainly
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.signs import Sign, signs_for
@@ -83,6 +84,11 @@ _HOW_LONG = (
     r"(?:\d+(?:\.\d+)? )?(?:hours?|hrs?|minutes?|mins?|days?|night|morning|afternoon|"
     r"over ?night)$"
 )
+_LATE = {
+    Late.SURELY: f"{WARM}: discard.",
+    Late.PERHAPS: PERHAPS_WARM,
+    Late.UNCLEAR: f"a time in it was not understood, and {PERHAPS_WARM}",
+}
 #: No publication is about it: who wrote so had a reason.
 _SET_ASIDE = (
     "somebody set it aside, so nobody eats it. Where it is spoilt or recalled, say so with `sign`."
@@ -193,9 +199,9 @@ def _over_several(
     perishes: Callable[[], bool],
 ) -> _Told:
     """Time in the warm that only several clauses together say."""
-    late = chilled_late("; ".join(clause for _, clause in every))
+    late = chilled_late(plainly("; ".join(clause for _, clause in every)))
     if late is not Late.NO and perishes():
-        told = f"{WARM}: discard." if late is Late.SURELY else PERHAPS_WARM
+        told = _LATE[late]
         yield f"{QUOTES}{whole(note)!r}: {told}"
     for (_, before), (_, clause) in pairwise(every):
         if re.search(_HOW_LONG, clause):

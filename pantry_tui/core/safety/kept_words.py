@@ -89,7 +89,8 @@ _PLACE = (
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
     r"(?:door|front |back )?steps?|door ?mat|patio|terrace|deck|balcony|van|lorry|bus|train|lobby|"
     r"hall(?:way)?|(?:mail|letter|lunch) ?box|parcel|post|back ?pack|rucksack|hamper|tent|"
-    r"(?:shopping |school )bag|ambient|buffet|draining board|drainer|desk|trolley|office)"
+    r"(?:shopping |school )bag|ambient|buffet|draining board|drainer|desk|trolley|office|"
+    r"dash(?:board)?|parcel shelf)"
 )
 WARM_PLACE = (
     r"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |my |warm |hot |coffee |kitchen |"
@@ -169,8 +170,8 @@ MADE_SO = (
 )
 #: Where it is soon hotter than a room: a parked car, the sun.
 HOT_PLACE = (
-    r"\b(?:in|under) (?:the |a |our |my |hot |warm |full |open |parked )*"
-    r"(?:car|boot|trunk|van|lorry|bus|sun)\b"
+    r"\b(?:(?:in|under) (?:the |a |our |my |hot |warm |full |open |parked )*"
+    r"(?:car|boot|trunk|van|lorry|bus|sun)|on (?:the |a |our )?(?:dash(?:board)?|parcel shelf))\b"
 )
 #: Forgotten where it was cooked, which cools down.
 LEFT_IN_IT = (
@@ -238,7 +239,8 @@ SO_OF_ITSELF = (
 )
 #: Few of them are picked out and frozen (data/signs.csv, few insects in good dry goods).
 INSECTS = (
-    r"\b(?:weevils?|moths?|mites?|grubs?|beetles?|insects?|bugs?|worms|silverfish|larva\w*|webbing|webs|ants|"
+    r"\b(?:weevils?|moths?|mites?|grubs?|beetles?|insects?|bugs?|worms|silverfish|larva\w*|"
+    r"webbing|webs|ants|"
     r"maggots?|caterpillars?)\b"
 )
 #: Rodents (data/signs.csv).

@@ -32,6 +32,7 @@ from pantry_tui.core.safety.note_recipe import meat_in_it, more_of_what_is_low, 
 from pantry_tui.core.safety.note_share import share
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
+from pantry_tui.core.safety.note_times import how_long
 from pantry_tui.core.safety.note_ways import another_way
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
 from pantry_tui.core.safety.record import read_details
@@ -161,6 +162,7 @@ def _plain(typed: str) -> str:
     plain = re.sub(rf"\b(\d+) ({_UNIT}s?) and (?:a )?(?:half|1/2)\b", r"\1.5 \2", plain)
     plain = in_decimals(plain)
     plain = re.sub(r"\b(\d+) thousand\b", r"\g<1>000", plain)
+    plain = how_long(plain)
     return " ".join(plain.split())
 
 

@@ -1,0 +1,224 @@
+"""Notes in which hours of the day, or several times, say how long food was out of the cold: however
+they are written, what is over two hours is never left quiet, and other hours raise nothing."""
+
+from __future__ import annotations
+
+import pytest
+
+from pantry_tui.core.safety.note_sums import minutes_out
+from pantry_tui.core.safety.note_times import how_long, plainly
+from pantry_tui.core.words import Verdict
+from pantry_tui.services.pantry import Pantry
+from tests.services.batchwork.noting import judged_otherwise, tried_each
+
+OVER = {
+    "2 tubs beef stew, cooked meal, fridge": (
+        "2.5-hour buffet", "buffet 2 h 30", "two hours on the buffet, then another hour",
+        "put out at 6, taken in at 9", "out noon-4", "cooled on counter 10-14", "stood 12-16 Uhr",
+        "kids party 2pm-5pm", "lunch 12.15, fridge 4.45", "cooked 12h00, fridge 17h00",
+        "ready 1300, fridged 1700", "made for 1 pm, put away 5 pm",
+        "cooked at 9 am, cooled down by 4 pm", "dished up at seven, cleared at half past ten",
+        "out 90 min twice", "1 h out at noon and 1 1/2 h out at 6",
+        "ready by 12, not chilled till 4", "took off the hob 11.30, Kühlschrank 15.00",
+        "gekocht 12 Uhr, Kühlschrank 17 Uhr", "stand von 12 bis 16 Uhr draußen",
+        "out on the side 0900-1230", "BBQ 14:00-18:30", "potluck from 5 to 8:30",
+        "wedding buffet, 3.5 h", "sat on the cooker 150 min",
+        "cooling 1,5 h, then 1 h on the table",
+        "1.25 h at lunch and 1.25 h at supper on the table", "half an hour out five times",
+        "30 min on the table, five times", "picnic 11-3", "left on worktop 10am - 1pm",
+        "on the table 6.30-9.15", "served 1800, cleared 2100",
+        "finished cooking 14h30, in the fridge 18h15", "took it out at ten, put back at two",
+        "in the hall for church supper 4:30 to 8", "boiled 8 a.m., fridged 1 p.m.",
+        "dinner 19.00, Kühlschrank 22.30", "dinner 6.15, cleared 9.40", "in the car 1-4 pm",
+        "school fair 10 till 2", "stood from quarter past two till five",
+        "from eleven to three on the sideboard", "brought out 7 pm, carried in 10 pm",
+        "two 75-minute stints on the table",
+        "out 45 min at breakfast, 45 min at lunch and 45 min at supper",
+        "stood 1h15, then another 1h15", "stood 2h45", "2 hours 20 minutes on the counter",
+        "cooled 2 hrs 40 before the fridge", "party, 3 hours in total", "brunch 10-1:30",
+        "tea party 3-6", "cooked 11:00, fridged at 15:00", "done 13:20; went in the fridge 16:05",
+        "off the heat at 1, in the fridge at 5", "simmered till 5pm, fridge at 9pm",
+        "took out of oven 4pm. Fridge 8pm.", "potluck, 4 hrs", "on display noon to 3",
+        "out 1.5 hours in 95F heat", "garden party 2 to 3:30 in 95 F", "sat in the car 75 min",
+        "out at 11am, back in at 2pm", "cooked yesterday 6pm, in the fridge this morning 8am",
+        "4pm out of oven, 8pm to fridge", "put in fridge 9 pm, came off the stove 5 pm",
+        "2pm-5pm", "12:30 to 17:00", "standing around 2 to 6",
+        "served at 12:00, leftovers chilled at 15:30",
+    ),
+    "2 bowls potato salad, cooked meal, fridge": (
+        "garden do 13:00-17:00", "set out noon, cleared away 3.15",
+        "on the trestle table 2.5 hrs", "stood on terrace von 15 bis 18 Uhr",
+        "Grillabend 17-21 Uhr, danach Kühlschrank",
+        "came off the boil 10.45, into the fridge 1.20", "pan left on stove 5.30 - 8.45",
+        "dinner served at 1830, leftovers put away 2130", "took from fridge 7 am, back 10 am",
+        "off the heat quarter to one, chilled at four", "sat 2 1/4 hours",
+        "out for 1 hr 10, then 1 hr more", "first 40 mins then 90 mins on the side",
+        "picnic hamper 11.00 - 14.30", "cake stall 9.30 to 1", "birthday tea 3 til 6",
+        "lunch buffet (12-3)", "1½ h Tisch, 1 h Anrichte",
+        "cooked at ten past nine, fridged five past one", "cooked 0915; cold room 1300",
+        "kettle off at 8 in the evening, fridged 11 in the evening",
+        "hob off 20:10, fridge 23:00", "it was ready at 2 and we put it away at half five",
+        "served 6 o'clock, cleared 9 o'clock", "potluck at church 11-2",
+        "three hours at the fete", "135 minutes out", "3 x 50 min on the buffet",
+        "out 70 min, cold, out 70 min", "two lots of 80 minutes on the table", "stood for 2h 20m",
+        "stood from 1 p.m. through 4 p.m.", "barbecue went from 4 to 8", "in the sun 1-2:30",
+        "on the dashboard an hour and a half", "sitting out since 9am, chilled at noon",
+        "served 12h30, rangé 16h", "made 7am, eaten 12, leftovers in fridge 1",
+        "on the sideboard from 5ish to 9ish", "cooked 11-ish, in fridge by about 3",
+    ),
+    "2 boxes cooked rice, cooked meal, freezer": (
+        "cooked 12:10, frozen 16:00", "rice cooker off at 6, boxed at 9.30",
+        "steamed at noon, bagged and frozen at 5 pm", "out on the bench 4 hours before freezing",
+        "cooling from 1 to 4",
+    ),
+    "1 lb ham slices, bought in, fridge": (
+        "on the sandwich platter 11:00-15:00", "platter out at 4, in at 8",
+        "in the shopping bag 3 h 15", "bought at 10, home and in the fridge at 2",
+    ),
+    "2 pints chicken stock, cooked meal, fridge": (
+        "strained 9pm, fridge 8am", "off boil 2200, fridge 0700", "left to cool 19:00 - 23:00",
+        "cooled five hours",
+    ),
+}  # fmt: skip
+QUIET = {
+    "2 tubs beef stew, cooked meal, fridge": (
+        "cooked 3 h, cooled 1 h, then fridge", "simmered 2 h 30",
+        "simmered 2.5 hours, cooled quickly", "slow-cooked 8-10 h", "braised 12-14 h at 225F",
+        "recipe p. 12.15", "serves 4-6", "for 8-10 people", "1300 g beef, 1700 g onions",
+        "cooked 1300, fridged 1430", "lunch 12.15, fridge 1.30",
+        "dinner at 6.15, fridged by 7.30", "cooked at 9 am, cooled down by 10:30 am",
+        "made for 1 pm, put away 2:30 pm", "kids party 2pm-3:30pm", "out noon-1",
+        "stood 12-13 Uhr", "buffet 90 min", "1.5-hour buffet", "out 45 min twice",
+        "1 h out at noon and 30 min out at 6", "30 minutes on the counter, then fridge overnight",
+        "one hour on the buffet, then another half hour", "for the party 2pm-5pm",
+        "eat between 12 and 2", "reheat at noon or at 6", "open 9-5", "shop open 9:00-17:00",
+        "delivered 10:00, in the fridge 10:20", "brined 6 pm to 6 am in the fridge",
+        "marinated from 8pm to 8am", "oven 12:00-16:00, fridge 17:30",
+        "in the oven from 2 to 5, cooled by 6:30", "bought 1900, recipe from 2012",
+        "2 parts 3 parts", "cooled to 10-14 C in the sink", "stirred 10-14 times",
+        "cost 12.50, sold 14.00", "page 1204", "500 kcal a bowl", "2 lb at 12.50",
+        "in the slow cooker from 8am till 6pm, fridge 7pm", "thawed in fridge 6pm to 6am",
+        "fridge since 8:30", "cooled in ice water 10-14 min", "cooked in two rounds, 2 h each",
+        "Aunt Hilde's 1950 recipe, 2 h", "cooled 20-30 minutes then chilled", "put up at 19:00",
+        "ready at 12:00, eaten 12:30, rest in fridge 13:45", "chilled in 90 minutes",
+        "cooled within 2 hours", "1 h 30 in the oven", "from 70 C to 21 C in 1 h 30",
+        "out of the oven at 5, fridge at 6.30", "left to cool 1 hour, into the fridge by 7",
+        "boiled 15-20 min", "stood 10-15 min", "rested 10-15", "leave 10-15 before carving",
+        "stew no 10-14", "pot sat 5-10 minutes, then boxed",
+    ),
+    "2 bowls potato salad, cooked meal, fridge": (
+        "garden do 13:00-14:30", "for the garden do 13:00-17:00",
+        "set out noon, cleared away 1.15", "came off the boil 10.45, into the fridge 12.20",
+        "took from fridge 7 am, back 7.40 am", "birthday tea, 3 children, 6 adults",
+        "serve 1-2 hours out of the fridge", "boil potatoes 20-25 minutes",
+        "made at 7, chilled by 8:30", "cooked 0915; cold room 1040",
+        "ready at 2 and put away at half three", "3 x 15 min on the buffet", "stood for 1h 20m",
+        "out 35 min, then 30 min", "two lots of 2 kg", "party of 12", "the 2-4 pm shift made it",
+        "table 12, seat 4", "chilled 9:00-17:00 before serving", "in the fridge from 8 to 5",
+        "on ice 12:00-16:00", "cool box 10:00 to 15:00", "kept in the cooler 11-4",
+        "door open 10-15 sec", "recipe from 1960, doubled", "dinner for 12-14",
+        "lunch for 20 at 1 pm", "Anna 14:00, Ben 16:00", "good for lunch and dinner",
+        "eat at 12:30 or 18:30", "4.5 lb, cost 12.80",
+    ),
+    "2 boxes cooked rice, cooked meal, freezer": (
+        "cooked 12:10, frozen 13:00", "steamed 11:00-12:00, bagged and frozen at 1 pm",
+        "12-14 portions", "rice 1:2 water", "cooked 1:1.5",
+        "cooked 18 min, stood 10 min, spread on a tray, fridge in half an hour",
+    ),
+    "2 lb trout, hot smoked, fridge": (
+        "brined 6 pm to 6 am in the fridge", "brined 18:00-06:00, smoked 9:00-14:00",
+        "smoked 8-14 h at 225F, salt 3.5%", "smoked from 8am to 4pm",
+        "hung 8 to 10 in the fridge to dry", "smoked 3.5 hours",
+        "caught 5 am, on ice, smoked 9 am to 1 pm",
+    ),
+    "3 lb ground beef, fresh, fridge": (
+        "bought 10:00, fridge 10:45", "shop open 8-18 Uhr",
+    ),
+    "2 pints chicken stock, cooked meal, fridge": (
+        "simmered 9:00-15:00, strained, in ice bath, fridge 16:30",
+        "simmered from 8 am till 2 pm, fridge at 3 pm",
+        "simmered overnight 22:00-06:00, chilled 07:30",
+        "pressure cooker 45 min, 1 h 10 cooling in the sink", "cooked 3 h 30, cooled 1 h 15",
+    ),
+    "1 carton milk, bought in, fridge": (
+        "delivered 6.30, in the fridge 7.15", "milking 5:00-6:00, fridge 6:30",
+        "left the shop 14:10, home 14:40",
+    ),
+    "7 pint jars green beans, pressure canned, larder, minutes=20 psi=11 canner=dial": (
+        "picked 9 am, canned 11 am", "picked 7:30, in the canner 10:15-10:35",
+    ),
+    "1 crock cabbages 10 lb, lactic ferment, cellar, salt=2.25%": (
+        "shredded 9:00-11:00, in the crock 12:00",
+    ),
+    "2 pint jars cucumbers, fridge pickle, fridge": (
+        "salted 10:00-13:00, drained, in the fridge 14:00",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("line", OVER)
+def test_over_two_hours_however_they_are_told(chilled: Pantry, line: str) -> None:
+    found = tried_each(chilled, line, OVER[line])
+    over = (Verdict.DISCARD, Verdict.UNKNOWN)
+    assert {note for note, one in found.items() if one.verdict not in over} == set()
+
+
+@pytest.mark.parametrize("line", QUIET)
+def test_other_hours_raise_nothing(chilled: Pantry, line: str) -> None:
+    assert judged_otherwise(chilled, line, tried_each(chilled, line, QUIET[line])) == set()
+
+
+def test_hours_beside_no_word_that_is_known_are_asked_about(chilled: Pantry) -> None:
+    line = "2 tubs beef stew, cooked meal, fridge"
+    found = tried_each(chilled, line, ["dog walked 9:00, home late 17:00", "12:30 to 17:00"])
+    assert {one.verdict for one in found.values()} == {Verdict.UNKNOWN}
+    assert any("was not understood" in reason for one in found.values() for reason in one.reasons)
+
+
+@pytest.mark.parametrize(
+    ("told", "plain"),
+    [
+        ("cooked 12h00; fridge 17:00", "cooked 12:00; fridge 17:00"),
+        ("ready 1300; fridged 1700", "ready 13:00; fridged 17:00"),
+        ("lunch 12.15; fridge 4.45", "lunch 12:15; fridge 4:45"),
+        ("stood 12-16 uhr", "stood 12:00 to 16:00"),
+        ("um 18 uhr 30", "18:30"),
+        ("out noon-4", "out noon to 4:00"),
+        ("counter 10-14", "counter ~10:00 to ~14:00"),
+        ("out 6; in 9", "out ~6:00; in ~9:00"),
+        ("0900-1230", "09:00 to 12:30"),
+        ("recipes of 2019-2024", "recipes of 2019-2024"),
+        ("cooked 20.11; thawed 25.11", "cooked 20.11; thawed 25.11"),
+        ("1300 g and 1700 g", "1300 g and 1700 g"),
+        ("served 4-6 people", "served 4-6 people"),
+    ],
+)
+def test_clocks_in_one_way(told: str, plain: str) -> None:
+    assert plainly(told) == plain
+
+
+@pytest.mark.parametrize(
+    ("told", "plain"),
+    [
+        ("2.5-hour", "2.5 hour"), ("2 h 30", "2.5 hours"), ("1,5 h", "1.5 h"),
+        ("2 hours and 15 minutes", "2.25 hours"), ("1h15", "1.25 hours"), ("2h 20m", "2.33 hours"),
+        ("3 stunden", "3 hours"), ("1:30 h", "1.5 hours"), ("12h30", "12h30"),
+        ("2 h 30 g", "2 h 30 g"), ("another hour", "another 1 hour"),
+    ],
+)  # fmt: skip
+def test_lengths_in_one_way(told: str, plain: str) -> None:
+    assert how_long(told) == plain
+
+
+@pytest.mark.parametrize(
+    ("note", "minutes"),
+    [
+        ("out 90 min twice", 180), ("30 min on the table; 5 times", 150),
+        ("1 h out at noon and 1.5 h out at 6", 150),
+        ("2 hours on the buffet; then another 1 hour", 180),
+        ("2 75 minute stints on the table", 150), ("cooked 3 h; cooled 1 h", 60),
+        ("simmered 3 h", None), ("out 1 h; fridge 9 h; out 1 h", 120),
+    ],
+)  # fmt: skip
+def test_times_out_are_added_up(note: str, minutes: int | None) -> None:
+    assert minutes_out(note) == minutes
