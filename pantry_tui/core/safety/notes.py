@@ -52,6 +52,26 @@ _RUSTY = (
     r"going|getting|got|went|looks?|now) )*rust(?:y|ed|ing)?(?: (?:in (?:places|spots)|spots?|"
     r"already|now|at the (?:rim|edge)s?|underneath|inside))?$"
 )
+#: A ring that rusted holds no seal, and a canner is opened when its pressure is down.
+_RING = r"(?:screw )?(?:rings?|bands?|screw ?bands?)"
+_NO_PRESSURE = (
+    r"(?:the )?(?:pressure|gauge|dial|needle) (?:(?:was|were|had|has|is|read|showed|went|came|fell|"
+    r"dropped|returned|all|back|gone|completely|fully|down|at|on|to) )*(?:down|gone|zero|0|dropped|"
+    r"fallen|released)(?: (?:to|at) (?:zero|0))?(?! (?:to|by|below|under|at|psi))"
+)
+_UNLOADED = (
+    r"\b(?:opened?|opening|unlocked|unloaded|lifted|took|taken|removed?)(?: (?:up|out|off|it|the|"
+    r"my|"
+    r"our|we|i|canner|lid|cover|pot|jars|weight|regulator))*"
+)
+_AS_IT_SHOULD_BE = (
+    rf"\brust(?:y|ed) {_RING}\b(?! (?:and|or|&)|\w)|"
+    rf"\b{_RING} (?:(?:is|are|were|was|a bit|bit|all|very|gone|went|got|have|had|only) )*"
+    r"rust(?:y|ed|ing)\b(?! (?:on|onto|to|through|into))|"
+    rf"(?<!lid and )\brust (?:only )?on (?:the |its |1 )?{_RING}\b(?: only| alone)?(?! and)|"
+    rf"{_UNLOADED} (?:only )?(?:after|when|once|as soon as) {_NO_PRESSURE}|"
+    rf"\b{_NO_PRESSURE} (?:when|before) (?:i |we )?{_UNLOADED}"
+)
 #: Of which there may be one and a half.
 _UNIT = r"(?:hour|hr|day|week|month|minute|min|inche?)"
 #: A step that is said to have gone wrong, and not how.
@@ -157,7 +177,8 @@ def _plain(typed: str) -> str:
     plain = in_figures(plain)
     plain = re.sub(r"\b(?:three|3) quarters? of an hour\b", "45 minutes", plain)
     plain = re.sub(r"\b(?:a )?quarter (?:of )?(?:an )?hour\b", "15 minutes", plain)
-    plain = spelled_out(re.sub(terms.AS_PUBLISHED, " ", plain))
+    plain = re.sub(_AS_IT_SHOULD_BE, " ", re.sub(terms.AS_PUBLISHED, " ", plain))
+    plain = spelled_out(plain)
     plain = re.sub(rf"\b(\d+) and (?:a )?(?:half|1/2) ({_UNIT}s?)\b", r"\1.5 \2", plain)
     plain = re.sub(rf"\b(\d+) ({_UNIT}s?) and (?:a )?(?:half|1/2)\b", r"\1.5 \2", plain)
     plain = in_decimals(plain)
