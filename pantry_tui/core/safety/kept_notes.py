@@ -34,6 +34,7 @@ from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_contact import came_in, past_it
 from pantry_tui.core.safety.note_cooling import Late, chilled_late
 from pantry_tui.core.safety.note_finer import finer
+from pantry_tui.core.safety.note_labels import EITHER_WAY
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_orders import set_aside
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
@@ -93,6 +94,8 @@ _LATE = {
 _SET_ASIDE = (
     "somebody set it aside, so nobody eats it. Where it is spoilt or recalled, say so with `sign`."
 )
+#: Of a list: a cross, a dash or a mark of a question under "OK?".
+_EITHER_WAY = "whether that is a yes or a no nobody can tell. Put the note right with one of them."
 
 
 def doubted_kept(
@@ -122,6 +125,7 @@ def doubted_kept(
         against = chain(
             _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs),
             (_SET_ASIDE,) if set_aside(clause) else (),
+            (_EITHER_WAY,) if clause.endswith(EITHER_WAY) else (),
         )
         some = is_closed(method, size) and share(clause) > 0
         found += [

@@ -81,6 +81,8 @@ _NOT_RIGHT = (
 )
 #: A mark behind the name of a column, or behind what is answered at once.
 _ASKED = r"(?i)\s*\?\s*:\s*|\s*\?\s*(?=(?:yes|no|y|n|true|false|none|not yet)\b\s*(?:$|[;,.!\n]))"
+#: An answer that is a question itself.
+_MARK = r":\s*\?+(?=\s*(?:$|[;,\n]))"
 #: What a record with one detail more is doubted for, sentence by sentence.
 Doubted = Callable[[Mapping[str, str]], Sequence[str]]
 
@@ -139,7 +141,7 @@ def doubted_notes(
 def clauses(note: str) -> Iterator[tuple[str, str]]:
     """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
     letters with every number in figures."""
-    for typed in re.split(_BETWEEN, re.sub(_ASKED, ": ", note)):
+    for typed in re.split(_BETWEEN, re.sub(_MARK, ": unsure", re.sub(_ASKED, ": ", note))):
         clause = in_words(_plain(typed))
         if clause and not re.search(terms.EARLIER, clause):
             yield clean(" ".join(typed.split()))[:80], clause
