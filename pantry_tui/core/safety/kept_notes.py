@@ -79,6 +79,11 @@ _CURED = _DRY | {Method.SALTED, Method.HOT_SMOKED, Method.COLD_SMOKED}
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
+#: But what is ground has no water and no air.
+_DRIED = (
+    r"\b(?:(?:sun|air|oven|freeze|home|well|fully)[ -]?)?(?:dried|dry|dehydrated) "
+    r"(?!(?:\w+ )?(?:powder|flakes?|ground|chill?i\w*|chil[ie]s?|peppercorns?))"
+)
 #: A time and nothing else, which goes with what stands before it.
 _HOW_LONG = (
     r"^(?:(?:for|about|over|nearly|all|of|maybe|a|half|the|until|till|0\.5|whole|good) )*"
@@ -263,7 +268,8 @@ def _oil(method: Method, food: FoodFacts, clause: str) -> _Told:
     if method in (Method.IN_OIL, Method.FROZEN):
         return
     if _is_fat(food):
-        if plants_in(clause):
+        # Of what is dry in oil no figure is its own: dried tomatoes and herbs have those of fresh.
+        if plants_in(re.sub(_DRIED, "", clause) if "oil" in food.name else clause):
             yield f"{_IN_OIL}."
         return
     if method not in _UNDER_OIL or food.group not in _COVERED or "nut" in food.classes:

@@ -122,6 +122,12 @@ _OF_ITS_KIND = frozenset(
     }
 )  # fmt: skip
 _CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.NUT})
+#: What a crop is before anything was done to it.
+_AS_PICKED = frozenset({Method.CELLAR, Method.FRESH, Method.BOUGHT})
+NO_RAW_CROP = (
+    "what was canned, dried, frozen, cooked or sweetened is no raw crop again, and nothing else "
+    "becomes one. Put right what it is, or what it is from."
+)
 #: A knob of it keeps a jam from foaming.
 _KNOB = re.compile(r"\b(?:butter|ghee)\b")
 KEEPS_COLD_ALONE = (
@@ -176,6 +182,14 @@ def in_a_ferment(method: Method, food: FoodFacts, used: Used) -> bool:
     cooked = used.method in _COOKED or used.food.group is Group.MEAL
     raw = used.food.group in _ANIMAL and "sauce" not in used.food.name
     return cooked or raw
+
+
+def no_raw_crop(method: Method, food: FoodFacts, used: Used) -> bool:
+    """Whether a whole crop of a cellar is said to come from what is none: out of a jar or a pot,
+    dried, or of another kind."""
+    if method is not Method.CELLAR or food.group not in _CROPS:
+        return False
+    return used.method not in _AS_PICKED or used.food.group not in _CROPS
 
 
 def in_acid(method: Method, food: FoodFacts, used: Used) -> bool:

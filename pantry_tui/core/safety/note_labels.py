@@ -67,7 +67,8 @@ _WELL = re.compile(
     r"tested|safe|pass(?:ed)?)\b"
 )
 _SOUND = re.compile(
-    r"(?:(?:still|all|everything|is|it|are|they) )*(?:ok|okay|good|fine|safe|sound|edible|usable|fit)(?: to (?:eat|use|keep))?"
+    r"(?:(?:still|all|everything|is|it|are|they) )*(?:ok|okay|good|fine|safe|sound|"
+    r"edible|usable|fit)(?: to (?:eat|use|keep))?"
 )
 _BAD = re.compile(
     r"(?:is |gone |went )?(?:bad|off|unsafe|spoil(?:ed|t)|contaminated|discard(?:ed)?|rejected|"

@@ -83,6 +83,9 @@ def _of_parts(
     from pantry_tui.core.safety.kept_notes import put_in
     from pantry_tui.core.safety.note_foods import untested_with
 
+    for used in dict.fromkeys(parts):
+        if made_of.no_raw_crop(method, food, used):
+            yield made_of.made_with(used, made_of.NO_RAW_CROP), False
     for used in made_of.strange(food, parts):
         names = made_of.as_note(used), made_of.as_kind(used)
         if against := noted(names[0]):
