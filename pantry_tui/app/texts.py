@@ -260,9 +260,10 @@ def reading_text(
         f"made           {_made_on(reading)}",
     ]
     lines += [f"opened         {day(reading.opened)}"] if reading.opened else []
-    lines += (
-        [f"from           {clip(say_sources(reading.sources), 200)}"] if reading.sources else []
-    )
+    if made is not None and made.made_from:
+        lines += map(_taken, made.made_from)
+    elif reading.sources:
+        lines.append(f"from           {clip(say_sources(reading.sources), 200)}")
     lines += [f"{clip(key, 14):<14} {clip(value, 100)}" for key, value in reading.process]
     lines += [f"printed        {day(reading.printed)}"] if reading.printed else []
     lines += [f"note           {clip(reading.note, 200)}"] if reading.note else []

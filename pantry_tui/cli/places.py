@@ -155,6 +155,7 @@ class Outage(Verb):
                 for line in (
                     outage.heading(place, cut, of_place, ajar=self.ajar),
                     *show.outage(of_place),
+                    *(outage.disposal(of_place) if self.dry_run else ()),
                 )
             ]
             booked: list[str] = []

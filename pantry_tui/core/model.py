@@ -287,6 +287,12 @@ class Container:
         return self.state is not State.GONE
 
     @property
+    def taken_out(self) -> bool:
+        """Whether it was set to thaw last of all: though no place was booked for it, it is not
+        frozen where it stands; what came into a freezer after that is."""
+        return bool(self.turns) and self.turns[-1].state is State.THAWED
+
+    @property
     def lived(self) -> tuple[object, ...]:
         """All of it that its verdict rests on: equal for containers of a batch that had one life,
         which are judged as one."""

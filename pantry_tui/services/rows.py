@@ -8,6 +8,7 @@ from typing import NamedTuple
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.keeping.no_day import good_until, why_no_good
+from pantry_tui.core.log.batch_payloads import Reason
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.done import Done as Done
 from pantry_tui.services.plan.rows import Take as Take
@@ -82,7 +83,9 @@ class SignRow:
 
 @dataclass(frozen=True, slots=True)
 class OutageRow:
-    """Equal containers after a power cut: `action` is keep, refreeze, use now or discard."""
+    """Equal containers after a power cut: `action` is keep, refreeze, use now or discard. `reason`
+    and `own`: why they had to be discarded whatever the cut did, as the log says it, "" where it is
+    for the cut; `disposal`: how they are thrown away, where that matters."""
 
     code: str
     container_ids: tuple[str, ...]
@@ -93,6 +96,9 @@ class OutageRow:
     action: str
     reasons: tuple[str, ...]
     sources: tuple[str, ...]
+    reason: Reason = Reason.POWER_CUT
+    own: str = ""
+    disposal: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -147,7 +147,7 @@ class _Walk:
             # Nothing to discard: nothing to offer.
             goes = goes or any(row.verdict in UNFIT for row in rows)
             parts += [outage.heading(place, cut, rows, ajar=self.ajar), outage_text(rows)]
-            parts.append(came_later(p, place, cut))
+            parts += [*outage.disposal(rows), came_later(p, place, cut)]
         text = "\n\n".join(filter(None, (*parts, CAUTION)))
         ways = (BOOK, THROWN, NOTHING) if goes else (BOOK, NOTHING)
         self.host.push_screen(

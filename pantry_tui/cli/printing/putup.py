@@ -42,10 +42,10 @@ def reading(read: PutUpReading) -> list[str]:
 
 def putup(made: PutUp) -> list[str]:
     """The lid code first, then dates and cautions."""
-    lines = [_head(made), *reading(made.reading)]
+    lines, takes = [_head(made), *reading(made.reading)], "took" if made.code else "takes"
     lines += [made.note_aside] if made.note_aside else []
     lines += [
-        f"took {one.took} of {one.container}; {one.left or 'nothing'} left in it"
+        f"{takes} {one.took or 'all'} of {one.container}; {one.left or 'nothing'} left in it"
         for one in made.made_from
     ]
     lines.append(f"verdict: {made.verdict}")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log import payloads as said
@@ -24,10 +24,7 @@ def fold_place(events: Sequence[Event]) -> Place | None:
     added = EVER
     changes: list[Change] = []
     clocks = Clocks(events)
-    put_right = {getattr(event.payload, "instead_of", "") for event in events}
-    for event in events:
-        if event.id in put_right:
-            continue  # what stands in its place counts, and it again when that is taken back
+    for event in _as_put_right(events):
         payload = event.payload
         match payload:
             case said.PlaceAdded():
@@ -48,6 +45,24 @@ def fold_place(events: Sequence[Event]) -> Place | None:
             case said.Count() | said.Reading() | said.Outage() if place is not None:
                 place = learnt(place, event, clocks)
     return _held(place, added, changes) if place is not None else None
+
+
+def _as_put_right(events: Sequence[Event]) -> Iterator[Event]:
+    """What was put right as it was said anew, in the place of the old word and no later: what was
+    read in the same minute after that is the newer. The old one counts again when the new one is
+    taken back."""
+    anew: dict[str, Event] = {}
+    for event in events:
+        if old := getattr(event.payload, "instead_of", ""):
+            anew[old] = event
+    known = {event.id for event in events}
+    for event in events:
+        if getattr(event.payload, "instead_of", "") in known:
+            continue
+        stands = event
+        while stands.id in anew:
+            stands = anew[stands.id]
+        yield stands
 
 
 def learnt(place: Place, event: Event, clocks: Clocks = _RIGHT) -> Place:

@@ -11,14 +11,14 @@ together.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from functools import cached_property
 from math import inf
 
 from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
-from pantry_tui.core.plan.laid import Hurried, Laid
+from pantry_tui.core.plan.laid import Hurried, Laid, evenings_of
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.words import Role
@@ -174,7 +174,23 @@ def _parts(servings: float, days: Sequence[date], heads: Callable[[date], int]) 
 
 
 def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
-    """Every container on its day, and those that cannot be eaten before they must go."""
+    """Every container on its day, and those that cannot be eaten before they must go. What takes
+    more evenings than meals come from the stores has the rest lie beside it, if no more is lost."""
+    found = _spread(chosen, table, frozenset())
+    evenings, lies = evenings_of(found.picks, table.appetite.meals)
+    if not evenings:
+        return found
+    there = [replace(one, day=one.day or lies.get(one.candidate.container)) for one in chosen]
+    fewer = _spread(there, table, evenings)
+    return fewer if _lost(fewer) <= _lost(found) + CRUMB else found
+
+
+def _lost(menu: Menu) -> float:
+    return sum(pick.spare for pick in menu.picks) + sum(one.servings for one in menu.missed)
+
+
+def _spread(chosen: Sequence[Chosen], table: Table, evenings: Collection[date]) -> Menu:
+    """On those `evenings` where there are any, as far as its dates allow."""
     laid = Laid()
     drawn: dict[str, list[date]] = defaultdict(list)
     left: dict[str, float] = defaultdict(float)
@@ -212,7 +228,7 @@ def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
                 day.toordinal(),
             )
 
-        days = _days(one, table, {pick.day for pick in picks})
+        days = _days(one, table, evenings or {pick.day for pick in picks})
         days = [day for day in days if while_open(food, day, drawn[food.container])]
         if food.a_head < 1 and not _must(one):  # a small one, once a day
             days = [day for day in days if not laid.of[day, food.food]]
@@ -268,7 +284,7 @@ def _must(one: Chosen) -> bool:
     return one.why in (Why.MUST, Why.DUE, Why.KEPT) or bool(one.dish)
 
 
-def _days(one: Chosen, table: Table, meals: set[date]) -> list[date]:
+def _days(one: Chosen, table: Table, meals: Collection[date]) -> list[date]:
     """The day it must lie on, else those in time, on as few days as meals come from the stores."""
     days = table.possible(one.candidate) if one.candidate.may_open else []
     if one.day is not None:

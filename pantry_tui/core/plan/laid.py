@@ -10,7 +10,7 @@ from math import ceil, floor
 from pantry_tui.core.dataclass import dataclass, field
 from pantry_tui.core.plan.menu import Candidate, Pick
 from pantry_tui.core.plan.pace import CRUMB
-from pantry_tui.core.plan.roles import A_HEAD
+from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 
 
 @dataclass(slots=True)
@@ -71,3 +71,19 @@ class Hurried:
                 taken = min(food.servings, free.get(day, 0.0))
                 worst = max(worst, min(taken, need - sum(free.values()) + taken))
         return worst
+
+
+def evenings_of(picks: Sequence[Pick], meals: int) -> tuple[frozenset[date], dict[str, date]]:
+    """Where `picks` lie on more evenings than `meals` come from the stores, those that should do:
+    of what takes several days on end all of its days first, and the first of those by container.
+    None where they are no more."""
+    at_table = [pick for pick in picks if pick.dish or pick.candidate.at_table not in BESIDE]
+    evenings: set[date] = set()
+    lies: dict[str, date] = {}
+    if len({day for pick in at_table for day in pick.days}) > meals:
+        for pick in sorted(at_table, key=lambda one: -len(one.days)):
+            if len(evenings) < meals:
+                evenings.update(pick.days)
+                if len(pick.days) > 1:
+                    lies[pick.candidate.container] = pick.day
+    return frozenset(evenings), lies

@@ -19,6 +19,9 @@ from pantry_tui.core.words import Role
 
 #: Servings a head of all that lies on an evening, and of them such as are neither main nor staple.
 WHOLE, GREENS = 1.5, 0.5
+#: A main for a smaller part of those who sit there gets another beside it.
+FED = 0.75
+_MAIN = frozenset({Role.MAIN})
 _GARDEN = frozenset({Role.SIDE, Role.FRUIT})
 
 
@@ -49,13 +52,27 @@ def would_do(
     return {n for n, _ in new if n not in keeps}
 
 
-def short_of(
-    role: Role, day: date, table: Table, menu: Menu, coming: Iterable[tuple[int, Candidate]]
-) -> bool:
-    """Whether those who sit there could do with one more of its kind, the next of `coming`."""
-    one = next((one for _, one in coming if one.at_table is role), None)
-    enough, laid = A_HEAD[role] * table.appetite.sit(day), menu.laid(day, {role})
-    return one is not None and laid < enough and laid + one.servings <= FILLS * enough
+def more_mains(
+    day: date,
+    table: Table,
+    menu: Menu,
+    coming: Iterable[tuple[int, Candidate]],
+    keeps: Collection[int],
+    pressing: Collection[int],
+) -> list[set[int]]:
+    """Of the mains `coming` those that an evening could do with, of which the next is not too much
+    for it: such as lie there already, then others. For guests, and where only a part of the table
+    is fed, any but what a group `keeps` to last; else what is `pressing`."""
+    heads, laid = table.appetite.sit(day), menu.laid(day, _MAIN)
+    if laid >= heads:
+        return []
+    any_ = heads > table.appetite.people or laid < FED * heads
+    mains = [(n, one) for n, one in coming if one.at_table is Role.MAIN]
+    mains = [(n, one) for n, one in mains if (n not in keeps if any_ else n in pressing)]
+    if not mains or laid + mains[0][1].servings > FILLS * heads:
+        return []
+    on = {pick.candidate.food for pick in menu.picks if day in pick.days}
+    return [{n for n, one in mains if one.food in on}, {n for n, _ in mains}]
 
 
 def _enough(menu: Menu, table: Table) -> set[str]:

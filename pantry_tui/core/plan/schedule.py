@@ -29,13 +29,14 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from itertools import accumulate, chain
-from math import inf
+from math import ceil, inf
 from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.appetite import STAPLES
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.room import Ceilings, Lot, Room
+from pantry_tui.core.words import Role
 
 #: Weeks that a food waits when a week's fill of it is on the table already; for variety. Of 3 to 45
 #: the losses are the same in made-up households; above 9 a food that is ahead of its pace comes
@@ -162,7 +163,8 @@ class _Choice:
 
     def more(self) -> Iterator[Opening]:
         """Whatever else there is, in the order in which it would come: a few of each food, as
-        nobody wants more of one in a week; then what is kept."""
+        nobody wants more of one in a week; then what is kept; then of mains what makes up a week's
+        meals where no others stand."""
         left = {food: min(len(pile), A_FEW) for food, pile in self.piles.items() if pile}
         later = {}
         while left:
@@ -171,8 +173,21 @@ class _Choice:
                 later[food] = left.pop(food)
             else:
                 yield self._one_more(food, left)
+        kept = set(later)
         while later:
             yield self._one_more(min(later, key=self._turn), later)._replace(kept=True)
+        left = {food: n for food, pile in self.piles.items() if (n := self._meals_more(pile))}
+        while left:
+            food = min(left, key=self._turn)
+            yield self._one_more(food, left)._replace(kept=food in kept)
+
+    def _meals_more(self, pile: Sequence[int]) -> int:
+        """How many more of a pile of mains than a few a week's meals take."""
+        if not pile or self.lots[pile[0]].role != Role.MAIN:
+            return 0
+        meals = self.ceilings.role.get(Role.MAIN, 0.0)
+        enough = ceil(meals / max(1.0, self.lots[pile[0]].servings))
+        return max(0, min(len(pile), enough - A_FEW))
 
     def _one_more(self, food: str, left: dict[str, int]) -> Opening:
         left[food] -= 1

@@ -33,7 +33,7 @@ from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second, t
 from pantry_tui.core.plan.lost import eaten_in_time
 from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, in_turn, lots_of, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
-from pantry_tui.core.plan.plate import short_of, would_do
+from pantry_tui.core.plan.plate import more_mains, would_do
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.running import once_more, parted
 from pantry_tui.core.plan.schedule import CALM, choose
@@ -181,12 +181,14 @@ class _Week:
         return found
 
     def _fill_up(self, day: date) -> None:
-        """More mains for guests, and of those that would be lost."""
-        guests = self.appetite.sit(day) > self.appetite.people
-        mains = set(self.next) - self.keeps if guests else self.pressing
-        while short_of(Role.MAIN, day, self.table, self._spread(), self._coming(mains)):
-            if not self._add(day, {Role.MAIN}, mains):
-                break
+        """More mains for guests, where too few are fed, and of those that would be lost."""
+        keeps, pressing = self.keeps, self.pressing
+
+        def some() -> Iterable[set[int]]:
+            return more_mains(day, self.table, self._spread(), self._coming(), keeps, pressing)
+
+        while any(self._add(day, {Role.MAIN}, among) for among in some()):
+            pass
 
     def _make_whole(self, day: date) -> bool:
         """Whether one more of the next, if need be of what is kept, makes more of that evening."""

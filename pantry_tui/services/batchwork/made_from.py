@@ -13,9 +13,11 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.keeping.descent import AS_IT_WAS, PACKING, carries_state, filled
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
+from pantry_tui.core.log.fold_place import path_of
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.jars import read_jar
 from pantry_tui.core.safety.made_of import Used
+from pantry_tui.core.text import singular
 from pantry_tui.core.words import Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.measures import convert
@@ -25,6 +27,7 @@ from pantry_tui.services.stock.drawing import (
     Part,
     drawn,
     kept_open,
+    opens,
     pick_of,
     read_wanted,
     went_along,
@@ -236,6 +239,36 @@ def took(p: Pantry, descent: Descent) -> tuple[Took, ...]:
         return Took(code, name_of(p, now), str(much) if much else "", left)
 
     return tuple(map(one, descent.parts))
+
+
+def would_take(p: Pantry, descent: Descent) -> tuple[Took, ...]:
+    """What would be taken of which container, and what would be left there."""
+
+    def one(part: Part) -> Took:
+        here, much = part.container, part.amount
+        left = ""
+        if much is not None and here.left is not None:
+            left = str(Amount(here.left.number - much.number, here.left.unit))
+        code = p.stock.batches[here.batch].code
+        return Took(code, name_of(p, here), str(much or here.left or ""), left)
+
+    return tuple(map(one, descent.parts))
+
+
+def would_open(p: Pantry, descent: Descent, at: At | None) -> tuple[str, ...]:
+    """Of each shut vessel of which a part would be taken, that this opens it, and where it goes."""
+    found = []
+    for part in descent.parts:
+        if not opens(part):
+            continue
+        one = part.container
+        batch, to = p.stock.batches[one.batch], kept_open(p, part, at)
+        what = ", ".join(
+            filter(None, (f"{name_of(p, one)} {batch.food.name}", singular(batch.size)))
+        )
+        goes = f", and what is left stands in {path_of(p.ever, to)} then" if to else ""
+        found.append(f"{what} in {p.where(one)}, is shut: this opens it{goes}.")
+    return tuple(found)
 
 
 def opened(p: Pantry, descent: Descent) -> tuple[str, ...]:

@@ -34,6 +34,8 @@ from pantry_tui.services.batchwork.made_from import (
     unlike_taken,
     used_of,
     worst,
+    would_open,
+    would_take,
 )
 from pantry_tui.services.batchwork.offered import instead_of_water
 from pantry_tui.services.batchwork.understood import from_flags as from_flags
@@ -176,7 +178,9 @@ def _told_at(p: Pantry, reading: PutUpReading, at: At | None) -> PutUpReading:
 def preview(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
     """What putting it up would give, booking nothing. Raises as `put_up` does."""
     reading, batch, _, _, judged, descent = _judged(p, reading, at)
-    return _answer(p, "", (), batch, judged, reading, descent)
+    answer = _answer(p, "", (), batch, judged, reading, descent)
+    cautions = *would_open(p, descent, at), *answer.cautions
+    return replace(answer, cautions=cautions, made_from=would_take(p, descent))
 
 
 def _answer(

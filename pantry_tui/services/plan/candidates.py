@@ -29,6 +29,7 @@ from pantry_tui.services.plan.portions import holds
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.stock.moving import cold_place
 from pantry_tui.services.stock.stands import Stands, containers_in, stands
+from pantry_tui.services.stock.warmth import is_frozen
 
 #: Vegetables and herbs are cooked from frozen.
 _NO_THAW = (Group.VEGETABLE, Group.HERB)
@@ -163,7 +164,7 @@ def _may(one: Stands, start: date, unknown: bool) -> bool:
 def _single(p: Pantry, one: Stands, container: Container) -> _Member:
     """Of what is begun, weighed, open or thawed each has its own."""
     batch = p.stock.batches[container.batch]
-    frozen = p.stock.places[container.place].climate is Climate.FREEZER
+    frozen = is_frozen(p, container)
     held = [amount for amount in (container.first, container.left) if amount is not None]
     thaws = _thaw_days(batch.food.group, batch.size, *held) if frozen else 0
     # A lump that has to thaw is thawed whole.

@@ -12,7 +12,7 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Eaten, Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.vessels import Vessel
-from pantry_tui.core.words import Climate, State
+from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
@@ -24,6 +24,7 @@ from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, left_of
 from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.seen import At
 from pantry_tui.services.stock.warm_fridge import said_before
+from pantry_tui.services.stock.warmth import is_frozen
 
 
 class _Step(NamedTuple):
@@ -219,7 +220,7 @@ def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
         if day == entry.days[-1] and (entry.amount or (entry.later < 1 and not aside)):
             yield _Step(entry, container, name, "use")
             continue
-        frozen = p.stock.places[container.place].climate is Climate.FREEZER
+        frozen = is_frozen(p, container)
         closed = container.vessel is Vessel.CLOSED
         if frozen and entry.thaw_by:
             yield _Step(entry, container, name, "thaw")

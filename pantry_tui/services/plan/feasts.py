@@ -1,16 +1,16 @@
-"""What must be taken out in this week for guests of the next: a whole bird thaws for days."""
+"""What must be taken out for guests of the next weeks: a whole bird thaws for days."""
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator
-from datetime import timedelta
+from collections.abc import Collection, Iterator, Sequence
+from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.thawing import MOST_DAYS
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.guests import for_guests
-from pantry_tui.core.plan.menu import Menu
+from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import unasked
@@ -18,36 +18,55 @@ from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.stock.pick import name_of
 
 _NOTHING_LAID = Menu((), ())
+#: Guests are looked at for so many days after the week; those to take out for are nearer.
+_KNOWN, _SOON = 7 + MOST_DAYS, timedelta(days=MOST_DAYS - 1)
 
 
-def take_out_ahead(p: Pantry, draft: WeekDraft, planned: Collection[str]) -> Iterator[str]:
-    """The bird for each day of guests soon after this week, where it must begin to thaw within it,
-    but for what is `planned` already."""
+def for_feasts(p: Pantry, draft: WeekDraft, planned: Collection[str]) -> Iterator[str]:
+    """The bird for each day of guests soon after this week: when to move it to the fridge, where it
+    must begin to thaw within it; or that nobody is there to do it. But for what is `planned`."""
     eats = appetite(p)
     first, after = draft.first(p.today), draft.end + timedelta(days=1)
-    days = [day for day in days_from(after, MOST_DAYS) if eats.sit(day) > eats.people]
-    if not days:
-        return
-    left_out = draft.wishes.left_out
-    stand = [
-        one
-        for one in unasked(p, first)
-        if one.container not in planned
-        and one.food not in left_out
-        and eats.eats(one.food, one.group)
-    ]
+    days = [day for day in days_from(after, _KNOWN) if eats.sit(day) > eats.people]
+    stand = list(_stand(p, draft, planned)) if days else []
     for day in days:
         table = Table(eats, first, frozenset(), (day - first).days + 1)
         found = for_guests(day, dict(enumerate(stand)), table, _NOTHING_LAID)
-        if found is None or not found[1].thaw_days:
+        if found is None:
+            yield from _nobody_takes_out(p, day, stand, table)
             continue
         one = found[1]
         del stand[found[0]]
         out = day - timedelta(days=one.thaw_days)
-        if first <= out <= draft.end:
+        if one.thaw_days and first <= out <= draft.end and day <= after + _SOON:
             container = p.stock.containers[one.container]
             yield (
                 f"For {dates.say(day)}, {at_table(eats.sit(day))}: {name_of(p, container)} "
                 f"{one.food} could be the main; move it from {p.where(container)} to the fridge on "
                 f"{dates.say(out)} to thaw."
             )
+
+
+def _stand(p: Pantry, draft: WeekDraft, planned: Collection[str]) -> Iterator[Candidate]:
+    eats, left_out = appetite(p), draft.wishes.left_out
+    for one in unasked(p, draft.first(p.today)):
+        wanted = one.food not in left_out and eats.eats(one.food, one.group)
+        if wanted and one.container not in planned:
+            yield one
+
+
+def _nobody_takes_out(
+    p: Pantry, day: date, stand: Sequence[Candidate], table: Table
+) -> Iterator[str]:
+    """What would be the main of that day, were anybody there to move it to the fridge."""
+    thawed = {n: one._replace(thaw_days=0) for n, one in enumerate(stand)}
+    found = for_guests(day, thawed, table, _NOTHING_LAID)
+    if found is None or not stand[found[0]].thaw_days:
+        return
+    one, eats = stand[found[0]], table.appetite
+    container, out = p.stock.containers[one.container], day - timedelta(days=one.thaw_days)
+    yield (
+        f"For {dates.say(day)}, {at_table(eats.sit(day))}: {name_of(p, container)} {one.food} "
+        f"could be the main, but nobody is at home to move it from {p.where(container)} to the "
+        f"fridge on {dates.say(out)}: ask somebody to, or have a main that thaws sooner."
+    )

@@ -15,14 +15,14 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import Climate, State, Verdict
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_risk import at_risk, names_of
 from pantry_tui.services.plan.at_table import beside, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
-from pantry_tui.services.plan.feasts import take_out_ahead
+from pantry_tui.services.plan.feasts import for_feasts
 from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
@@ -41,6 +41,7 @@ from pantry_tui.services.stock.lines import rows
 from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.stands import of, stands
+from pantry_tui.services.stock.warmth import is_frozen
 
 #: So many lines of what comes next are shown, and of what is kept.
 _MORE, _KEPT = 12, 6
@@ -104,7 +105,7 @@ def view(
             *told_later(p, draft),
             *_dropped(p, draft),
             *(said for last, said in risks if last > p.today),
-            *take_out_ahead(p, draft, planned),
+            *for_feasts(p, draft, planned),
             *mains_last(eats, found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
@@ -228,7 +229,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float, sec
     why = tuple(filter(None, (*reasons(p, entry, left, part, judged, so_far), second)))
     ahead = days_at_home(p, appetite(p), entry)
     # What is taken out, or was for a day that is gone, is not to be thawed for it.
-    frozen = any(p.stock.places[one.place].climate is Climate.FREEZER for one in left)
+    frozen = any(is_frozen(p, one) for one in left)
     return Take(
         code=batch.code,
         food=batch.food.name,

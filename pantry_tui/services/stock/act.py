@@ -166,7 +166,7 @@ def thaw(p: Pantry, ref: str, how: str = "fridge", *, at: At | None = None, saw:
         ref,
         State.THAWED,
         "be thawed",
-        lambda c: frozen(c) and c.state in (State.SEALED, State.OPEN),
+        lambda c: frozen(c) and (c.state in (State.SEALED, State.OPEN) or not c.taken_out),
         thawed,
         at,
     )

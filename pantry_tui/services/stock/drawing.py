@@ -223,7 +223,7 @@ def booked_of(
         if part.amount is None:
             continue
         one = part.container
-        if _opens(part):
+        if opens(part):
             found.append(said.Open(one.batch, (one.id,), kept_open(p, part, at)))
         found.append(payload((one.id,), part.amount))
     if len(found) == 1:
@@ -234,14 +234,15 @@ def booked_of(
             p.book(each, **when(at))
 
 
-def _opens(part: Part) -> bool:
+def opens(part: Part) -> bool:
+    """Whether the draw opens a closed vessel."""
     one = part.container
     return part.amount is not None and one.vessel is Vessel.CLOSED and one.state is State.SEALED
 
 
 def kept_open(p: Pantry, part: Part, at: At | None) -> str:
     """Where what is left of a closed vessel goes with the draw that opens it, "" where it stays."""
-    return opened_in(p, part.container, at) if _opens(part) else ""
+    return opened_in(p, part.container, at) if opens(part) else ""
 
 
 def opened_in(p: Pantry, container: Container, at: At | None) -> str:

@@ -82,6 +82,8 @@ def discard(
     saw: str = "",
 ) -> Done:
     """Thrown away; the reason is required, since next year's plan learns from it."""
+    from pantry_tui.services.stock.condemned import thrown_how  # which no other act needs
+
     still(p, ref, saw)
     if not why.strip():
         raise BadInput('Say why it is discarded: --why "seal failed", for example.')
@@ -96,10 +98,10 @@ def discard(
         return said.Discard(taken[0].batch, ids, much, reason, words)
 
     with p.together():
-        told = (
-            *_not_past(p, taken, reason, at),
-            *_shown(p, ref, taken, reason, words, at),
-        )
+        shown = _shown(p, ref, taken, reason, words, at)
+        # What it showed, or was made like, before says how it is thrown away, whatever the reason.
+        how = shown or thrown_how(p, taken[0], p.judge(taken[0]))
+        told = (*_not_past(p, taken, reason, at), *how)
         booked_of(p, parts, thrown, at)
     return replace(_gone(p, "Discarded", parts, why=words), warnings=told)
 

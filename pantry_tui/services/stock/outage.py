@@ -30,6 +30,8 @@ from pantry_tui.services.clock import local_times
 from pantry_tui.services.judging import Judge
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, OutageRow
+from pantry_tui.services.stock.condemned import disposal as disposal
+from pantry_tui.services.stock.condemned import thrown_how, why_of
 from pantry_tui.services.stock.cut_hours import as_booked, iso, said_as
 from pantry_tui.services.stock.cut_places import was_cold
 from pantry_tui.services.stock.elsewhere import ASK, elsewhere
@@ -141,8 +143,15 @@ class _Trial:
     ) -> None:
         self.container = container
         self.before, self.after = before.judge(container), after.judge(container)
-        old = {one.said for one in _outcomes(p, container, before)}
+        cuts = _outcomes(p, container, before)
+        old = {one.said for one in cuts}
         new = [one for one in _outcomes(p, container, after) if one.said not in old]
+        #: What it had to be discarded for when the power was on again, whatever the cut did.
+        self.own: tuple[said.Reason, str] | None = None
+        found = before.assess(container)
+        if found.on(cut.end.day).verdict in UNFIT:
+            batch = p.stock.batches[container.batch]
+            self.own = why_of(batch, container, found, self.before, cuts)
         self.met = next((one for one in _struck(p, container, after) if _has(one, cut)), None)
         self.triage = max((one.triage for one in new), key=_strictness, default=None)
         if self.triage is None and self.met is not None:
@@ -249,9 +258,11 @@ def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
     batch = p.stock.batches[group[0].batch]
     unfit = _goes(one)
     # What must be discarded for another reason says that reason, and nothing of refreezing.
-    other = unfit and one.triage.action != Action.DISCARD
-    rules = one.after.rules if other else one.triage.rules
+    judged = one.before if one.own is not None else one.after
+    other = unfit and (one.own is not None or one.triage.action != Action.DISCARD)
+    rules = judged.rules if other else one.triage.rules
     sources = (f"{p.tables.sources[r.source]} ({r.trust.shown})" for r in rules)
+    own = (one.own if unfit else None) or (said.Reason.POWER_CUT, "")
     return OutageRow(
         code=batch.code,
         container_ids=tuple(name_of(p, c) for c in group),
@@ -261,8 +272,11 @@ def _row(p: Pantry, one: _Trial, group: Sequence[Container]) -> OutageRow:
         # The cut is not all that is known of it.
         verdict=min(one.after.verdict, one.triage.verdict, key=SEVERITY.index),
         action=Action.DISCARD.value if unfit else one.triage.action,
-        reasons=one.after.reasons[:1] if other else one.triage.reasons,
+        reasons=judged.reasons[:1] if other else one.triage.reasons,
         sources=tuple(dict.fromkeys(sources)),
+        reason=own[0],
+        own=own[1],
+        disposal=thrown_how(p, group[0], judged) if unfit else (),
     )
 
 
@@ -277,10 +291,11 @@ def book_all(p: Pantry, cold: Sequence[Place], cut: Cut, *, discard: bool = Fals
             p.book(as_booked(place, cut), day=cut.end.day)
             if discard:
                 _discard(p, rows, words)
+    goes = [row for _, rows in found for row in rows if row.verdict in UNFIT]
     told = ", and ".join(f"in {place.name}: {_sum(rows, discard)}" for place, rows in found)
     hurt = any(row.action != Action.KEEP for _, rows in found for row in rows)
-    go = [row for _, rows in found for row in rows if row.verdict in UNFIT and not discard]
-    return Done(f"Booked a {words} {told}.", (*_next(go), *((CAUTION,) if hurt else ())))
+    next_ = disposal(goes) if discard else _next(goes)
+    return Done(f"Booked a {words} {told}.", (*next_, *((CAUTION,) if hurt else ())))
 
 
 def book(p: Pantry, place: Place, cut: Cut, *, discard: bool = False) -> Done:
@@ -294,7 +309,7 @@ def _discard(p: Pantry, rows: Sequence[OutageRow], words: str) -> None:
         if row.verdict in UNFIT:
             taken = [by_name[name] for name in row.container_ids]
             ids = tuple(c.id for c in taken)
-            p.book(said.Discard(taken[0].batch, ids, None, said.Reason.POWER_CUT, words))
+            p.book(said.Discard(taken[0].batch, ids, None, row.reason, row.own or words))
 
 
 def _next(go: Sequence[OutageRow]) -> tuple[str, ...]:
@@ -304,8 +319,8 @@ def _next(go: Sequence[OutageRow]) -> tuple[str, ...]:
     first, n = go[0], sum(row.count for row in go)
     name = first.container_ids[0]
     which = "It is" if n == 1 else "The first of them is"
-    how = f'`discard {name} --why "{said.Reason.POWER_CUT}"`'
-    return (f"{n} must go. {which} {name} {first.food} in {first.place}: {how}.",)
+    how = f'`discard {name} --why "{first.own or first.reason}"`'
+    return (f"{n} must go. {which} {name} {first.food} in {first.place}: {how}.", *disposal(go))
 
 
 def of_length(cut: Cut) -> str:

@@ -13,7 +13,7 @@ from pantry_tui.core.keeping.limits import Judgement
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Event, standing
 from pantry_tui.core.log.moments import when as moment_of
-from pantry_tui.core.model import DAY_MIN, Cut, Place
+from pantry_tui.core.model import DAY_MIN, Cut, Place, Read
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import begun, clean
@@ -201,6 +201,10 @@ def _booked(p: Pantry, place: Place, event: Event, new: said.Reading | said.Outa
         for then, now in otherwise(mine, after[id_])
     ]
     says = describe(p, replace(event, payload=new._replace(instead_of="")))
+    there, known = p.ever[place.id], place.facts
+    for one in there.facts:
+        if isinstance(one, Read) and one not in known:
+            told += readings.same_minute(there, one)
     return Done(f"Put right: {was} before, {says} now.", (*told, *((CAUTION,) if told else ())))
 
 

@@ -12,7 +12,7 @@ from pantry_tui.core.amounts import read_temperature
 from pantry_tui.core.hours import in_figures
 from pantry_tui.core.keeping.weather import too_warm
 from pantry_tui.core.log.payloads import Reading
-from pantry_tui.core.model import Place, Read
+from pantry_tui.core.model import DAY_MIN, Place, Read, When
 from pantry_tui.core.safety.measured import all_minutes, spelled_out
 from pantry_tui.core.safety.values import is_unknown
 from pantry_tui.core.text import agreed, counted
@@ -57,11 +57,12 @@ def read(
     """Book a reading (°F, % humidity); it holds until the next one. `since` is how many minutes it
     had been so warm: None, nobody knows, so since the last cold reading. Raises BadInput."""
     moment = At(at) if isinstance(at, date) else at
-    where, last = _book(p, place, temp_f, humidity, moment, since)
+    where, now = _book(p, place, temp_f, humidity, moment, since)
     said = f"Measured {temp_f:g} F in {p.place_paths().get(where.id, where.name)}"
     said += f" on {dates.say(moment.day)}." if moment else "."
     # What it costs is reckoned when others may write again.
-    asked = _since_when(where, temp_f, since, last)
+    new = next((one for one in now.facts if isinstance(one, Read) and one not in where.facts), None)
+    asked = [] if new is None else [*_since_when(where, new), *same_minute(now, new)]
     here = [one for one in [p.places.get(where.id)] if one is not None]
     return Done(said, (*asked, *_notices(p, here)))
 
@@ -74,14 +75,14 @@ def _book(
     humidity: float | None,
     moment: At | None,
     since: int | None,
-) -> tuple[Place, Read | None]:
-    """The place as it was, and its reading before this one."""
+) -> tuple[Place, Place]:
+    """The place as it was, and as it is with the reading."""
     where = place_ever(p, place, begins_at(p, moment))
     if moment is not None and moment.day > p.today:
         raise BadInput(f"{dates.say(moment.day)} is still to come: give the day it was read.")
     refuse_impossible(humidity, since)
     p.book(Reading(where.id, temp_f, humidity, since), **when(moment))
-    return where, where.reading
+    return where, p.ever[where.id]
 
 
 #: A reading says no more than this of the time before it.
@@ -101,14 +102,44 @@ def needs_since(place: Place, temp_f: float) -> bool:
     return place.climate.is_cold and too_warm(place.climate, temp_f)
 
 
-def _since_when(place: Place, temp_f: float, since: int | None, last: Read | None) -> list[str]:
-    if since is not None or not needs_since(place, temp_f):
+def _since_when(place: Place, new: Read) -> list[str]:
+    """Since when a warm reading counts of which that is not said: the last cold one before it."""
+    if new.since is not None or not needs_since(place, new.temp_f):
         return []
-    when_cold = f"the reading of {dates.say(last.when.day)}" if last else "it was last known cold"
+    cold = (
+        one
+        for one in reversed(place.facts)
+        if isinstance(one, Read) and not too_warm(place.climate, one.temp_f)
+    )
+    last = next((one.when for one in cold if one.when.last < new.when.first), None)
+    known = f"the reading of {_say(last)}" if last is not None else "it was last known cold"
     return [
-        f"Since when is not said, so it counts since {when_cold}: `undo` it and say --since 90m "
+        f"Since when is not said, so it counts since {known}: `undo` it and say --since 90m "
         "where you know."
     ]
+
+
+def same_minute(place: Place, new: Read) -> list[str]:
+    """That another reading stands for the same minute, and says otherwise."""
+    others = dict.fromkeys(
+        f"{one.temp_f:g} F"
+        for one in place.facts
+        if isinstance(one, Read) and one.when[:2] == new.when[:2] and one.temp_f != new.temp_f
+    )
+    if not others or new.when.first != new.when.last:
+        return []
+    return [
+        f"{' and '.join(others)} {agreed(len(others), 'was', 'were')} measured there in the same "
+        "minute. Which came first is not known, so the strictest order counts: put right or take "
+        "back what is wrong, and read it again in a minute."
+    ]
+
+
+def _say(when: When) -> str:
+    """The day, and the hour where it is known."""
+    hour, minute = divmod((when.first + when.zone) % DAY_MIN, 60)
+    known = f" {hour:02}:{minute:02}" if when.first == when.last else ""
+    return f"{dates.say(when.day)}{known}"
 
 
 def read_since(text: str, now: datetime | None = None) -> int | None:

@@ -1,11 +1,11 @@
-"""Whether a place held what it should, and what would have been if it had."""
+"""Whether a place held what it should, what would have been if it had, and what is frozen there."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
 from pantry_tui.core.dataclass import replace
-from pantry_tui.core.model import Place, Read
+from pantry_tui.core.model import Container, Place, Read
 from pantry_tui.core.words import ASSUMED_F, Climate
 
 if TYPE_CHECKING:
@@ -38,3 +38,9 @@ def had_it_held(p: Pantry, place: Place) -> dict[str, Place]:
         for one in place.facts
     )
     return {**p.ever, place.id: replace(place, facts=facts)}
+
+
+def is_frozen(p: Pantry, container: Container) -> bool:
+    """Whether it stands in a freezer and was not set to thaw there, as without a fridge it is."""
+    freezer = p.stock.places[container.place].climate is Climate.FREEZER
+    return freezer and not container.taken_out

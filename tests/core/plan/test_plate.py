@@ -5,10 +5,11 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Pick, Why, Wishes
-from pantry_tui.core.plan.plate import GREENS, WHOLE, would_do
+from pantry_tui.core.plan.plate import FED, GREENS, WHOLE, more_mains, would_do
 from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.shares import PutUp, expected, needs
 from pantry_tui.core.plan.week import plan
@@ -35,7 +36,7 @@ def on(menu: Menu, day: date) -> set[str]:
 
 
 def test_the_thresholds() -> None:
-    assert (WHOLE, GREENS) == (1.5, 0.5)
+    assert (WHOLE, GREENS, FED) == (1.5, 0.5, 0.75)
 
 
 def test_potatoes_alone_get_a_vegetable_though_it_should_last() -> None:
@@ -173,3 +174,22 @@ def test_what_needs_no_thawing_is_the_main_of_the_first_evening() -> None:
         at_home = [START + timedelta(days=n) for n in range(7) if n != day]
         assert all(menu.laid(on, {Role.MAIN}) == 4 for on in at_home)
         assert all(pick.thaw_by is None or pick.thaw_by >= START for pick in menu.picks)
+
+
+def test_a_main_for_a_part_of_the_table_gets_another_such_as_lies_there_first() -> None:
+    six = Table(Appetite(6), START, frozenset())
+    fish = Pick(Candidate("c", "cod", Group.FISH, 4.0, None), (START,), (4.0,), Why.PACE)
+    beef = Candidate("b", "beef", Group.MEAT, 4.0, None)
+    coming = [(1, beef), (2, fish.candidate), (3, sack(9.0))]
+
+    def more(menu: Menu, table: Table = six, keeps: set[int] | None = None) -> list[set[int]]:
+        return more_mains(START, table, menu, coming, keeps or set(), set())
+
+    assert more(Menu((fish,), ())) == [{2}, {1, 2}]
+    assert more(Menu((fish,), ()), keeps={1}) == [{2}, {2}], "but of what should last"
+    assert more(Menu((replace(fish, parts=(4.5,)),), ())) == [], "nearly all are fed"
+    three = Table(Appetite(3), START, frozenset())
+    assert more(Menu((replace(fish, parts=(2.0,)),), ()), three) == [], "too much of it"
+    packs = [Candidate(f"p{n}", "cod", Group.FISH, 4.0, None) for n in range(20)]
+    menu = plan(packs, Appetite(6), START, Needs())
+    assert menu.laid(START, {Role.MAIN}) == 8.0

@@ -213,12 +213,13 @@ def test_guests_all_have_some_and_of_mains_that_would_be_lost_there_is_enough() 
     found = plan(packs, Appetite(2, table={day(3): 8}), START, Needs())
     assert found.laid(day(3), {Role.MAIN}) >= 6
     assert found.laid(day(5), {Role.MAIN}) <= 3
-    seven = Appetite(7)
-    calm = sum(plan(packs, seven, START, Needs()).laid(day(n), {Role.MAIN}) for n in range(7))
-    late = [one._replace(last=day(30)) for one in packs]
-    presses = plan(late, seven, START, Needs())
-    assert calm < sum(presses.laid(day(n), {Role.MAIN}) for n in range(7))
-    assert all(presses.laid(day(n), {Role.MAIN}) <= 1.5 * 7 for n in range(7))
+    small = [one._replace(servings=2.0) for one in packs]
+    five, late = Appetite(5), [one._replace(last=day(30)) for one in small]
+    calm, presses = (plan(each, five, START, Needs()) for each in (small, late))
+    on = [[menu.laid(day(n), {Role.MAIN}) for n in range(7)] for menu in (calm, presses)]
+    assert on[0] == [4.0] * 7, "a few packs of the one food that stands are no end of it"
+    assert all(4.0 <= servings <= 1.5 * 5 for servings in on[1])
+    assert sum(on[1]) > sum(on[0])
 
 
 def test_what_would_be_lost_while_all_are_away_is_eaten_before() -> None:

@@ -161,6 +161,21 @@ def test_of_few_meals_a_week_no_day_more_is_cooked() -> None:
     assert len({at for pick in found.picks for at in pick.days}) <= 4
 
 
+def test_what_goes_on_for_days_has_the_rest_of_so_few_meals_beside_it() -> None:
+    thaws = {"frozen": True, "thaw_days": 2}
+    pork = one("pork", "pork", 12.0, 3, last=day(2), **thaws)
+    eggs = [
+        one(f"e{n}", "eggs", 2.0, 7, group=Group.EGG, last=day(1), safe_until=day(40))
+        for n in range(2)
+    ]
+    bags = [one(f"b{n}", "peas", 3.0, 1, group=Group.VEGETABLE, last=day(9)) for n in range(3)]
+    found = plan([*eggs, pork, *bags], Appetite(2, meals=3), START, Needs())
+    assert {at for pick in found.picks for at in pick.days} == {day(n) for n in range(2, 6)}
+    lost = one("lost", "eggs", 2.0, 7, group=Group.EGG, last=day(1), safe_until=day(1))
+    found = plan([lost, pork], Appetite(2, meals=3), START, Needs())
+    assert found.picks[0].day <= day(1), "but nothing is lost for it"
+
+
 def test_out_of_a_crate_no_crumbs_are_planned() -> None:
     crate = one(
         "crate", "apples", 40.6, group=Group.FRUIT, bulk=True, last=day(30), opened=keeps(None)

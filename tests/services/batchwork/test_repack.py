@@ -7,6 +7,7 @@ from datetime import date, timedelta
 
 import pytest
 
+from pantry_tui.app.texts import reading_text
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import BadInput, PantryError, Refused
 from pantry_tui.services.batchwork import putup, repack
@@ -708,3 +709,33 @@ def test_what_was_cooked_on_a_day_that_is_over_counts_from_that_day(p: Pantry) -
     part = p.batch(split)
     assert part is not None
     assert part.made == cooked, "the same food goes on"
+
+
+def test_before_it_is_booked_it_is_said_of_what_half_is_taken_and_what_that_opens(
+    larder: Pantry,
+) -> None:
+    p = larder
+    beans = putup.put_up(p, putup.read(p, "3 pint jars runner beans, pressure canned, larder")).code
+    line = f"1 tub bean soup, cooked meal, fridge, from half of {beans}"
+    before = len(p.events)
+    seen = putup.preview(p, putup.read(p, line))
+    assert len(p.events) == before
+    assert seen.made_from == ((beans, f"{beans}/1", "1/2 pint", "1/2 pint"),)
+    assert seen.cautions[0] == (
+        f"{beans}/1 runner beans, pint jar in larder, is shut: this opens it, and what is left "
+        "stands in fridge then."
+    )
+    shown = reading_text(putup.read(p, line), seen)
+    assert f"1/2 pint of {beans}/1; 1/2 pint left in it" in shown
+    assert putup.put_up(p, putup.read(p, line)).made_from == seen.made_from
+
+
+def test_nothing_is_opened_by_taking_all_of_it_nor_of_what_is_open(larder: Pantry) -> None:
+    p = larder
+    beans = putup.put_up(p, putup.read(p, "2 pint jars runner beans, pressure canned, larder")).code
+    sack = putup.put_up(p, putup.read(p, "20 lb potatoes, cellar-stored, larder")).code
+    act.open_(p, beans)
+    for part in (f"half of {beans}", f"{beans}/2", f"2 lb of {sack}"):
+        seen = putup.preview(p, putup.read(p, f"1 tub bean soup, cooked meal, fridge, from {part}"))
+        assert seen.made_from
+        assert not any("opens it" in one for one in seen.cautions), part

@@ -62,3 +62,14 @@ def test_guests_too_few_or_too_far_ahead_are_no_word_yet(p: Pantry) -> None:
     appetite.read_table(p, "4 on fri 4 dec")
     appetite.read_table(p, "8 on wed 9 dec")
     assert not told(p)
+
+
+def test_where_nobody_can_take_it_out_it_is_said_while_there_is_time_to_ask(p: Pantry) -> None:
+    appetite.read_table(p, "6 guests mon 14 dec")
+    assert not told(p)
+    appetite.read_table(p, "away fri 4 dec to sun 13 dec")
+    (said,) = told(p)
+    assert "nobody is at home" in said
+    assert "Wed 9 Dec 2026" in said
+    appetite.read_table(p, "2 on 9 dec")
+    assert not told(p), "somebody is there that day, and it is said when it is nearer"

@@ -13,10 +13,12 @@ from pantry_tui.app.rowtext import row_detail, short_last_day
 from pantry_tui.app.texts import batch_text
 from pantry_tui.cli.printing.stock import batch, due
 from pantry_tui.core.keeping.fitness import UNFIT
+from pantry_tui.core.log import payloads as said
 from pantry_tui.core.words import Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.clock import Clock
+from pantry_tui.services.lookup import signs
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, correct, cut_hours, outage, places, undo, view
@@ -203,3 +205,67 @@ def test_a_cut_over_the_night_of_the_change_lasts_as_long_as_it_did(
     finally:
         monkeypatch.undo()
         time.tzset()
+
+
+def thrown(p: Pantry) -> dict[str, str]:
+    """What the log says of what was discarded, by food."""
+    return {
+        p.stock.batches[one.payload.batch].food.name: one.payload.why
+        for one in p.events
+        if isinstance(one.payload, said.Discard)
+    }
+
+
+def test_what_had_to_go_before_the_cut_is_logged_for_its_own_reason(p: Pantry) -> None:
+    for line in (
+        "1 pint jar bean soup, cooked meal, fridge, 10 nov",
+        "2 pint jars runner beans, pressure canned, fridge",
+        "1 pint jar carrots, pressure canned, minutes=5 psi=5, larder, 1 nov",
+        "1 tub chicken stock, cooked meal, fridge, today",
+    ):
+        putup.put_up(p, putup.read(p, line))
+    codes = {row.food: row for row in view.everything(p)}
+    beans = codes["runner beans"]
+    act.move(p, codes["carrots"].code, "fridge")
+    signs.mark(p, beans.container_ids[0], "bulging or leaking")
+    where = p.find_place("fridge")
+    cut = outage.cut_of(p, where, *outage.lasting(p, 12))
+    done = outage.book(p, where, cut, discard=True)
+    told = thrown(p)
+    assert told["bean soup"] == "past its date"
+    assert told["runner beans"] == "swollen lid"
+    assert told["carrots"] == "process in doubt"
+    assert told["lasagne"] == told["chicken stock"] == "power cut of 12 h"
+    how = [one for one in done.warnings if "second bag" in one]
+    assert any("runner beans" in one for one in how)
+    assert any("carrots" in one for one in how)
+    assert not any("lasagne" in one for one in how)
+
+
+def test_what_the_cut_itself_ended_is_logged_as_the_cut_though_its_date_is_over_by_now(
+    p: Pantry,
+) -> None:
+    putup.put_up(p, putup.read(p, "1 tub bean soup, cooked meal, fridge, 20 nov"))
+    where = p.find_place("fridge")
+    start, end = cut_hours.times("2026-11-21 06:00", "2026-11-21 20:00", TODAY)
+    outage.book(p, where, outage.cut_of(p, where, start, end), discard=True)
+    assert thrown(p)["bean soup"] == "power cut of 14 h"
+
+
+def test_the_first_to_go_is_named_with_its_own_reason(p: Pantry) -> None:
+    putup.put_up(p, putup.read(p, "1 tub bean soup, cooked meal, fridge, 10 nov"))
+    where = p.find_place("fridge")
+    done = outage.book(p, where, outage.cut_of(p, where, *outage.lasting(p, 1)))
+    assert '--why "past its date"' in done.warnings[0]
+
+
+def test_a_jar_that_may_not_be_tasted_says_how_it_is_thrown_away_whatever_the_reason(
+    p: Pantry,
+) -> None:
+    putup.put_up(p, putup.read(p, "2 pint jars carrots, pressure canned, psi=5, larder, 1 nov"))
+    putup.put_up(p, putup.read(p, "2 jars raspberry jam, jam, fridge, 1 nov"))
+    codes = {row.food: row.code for row in view.everything(p)}
+    told = act.discard(p, codes["carrots"], why="nobody would eat it").warnings
+    assert any("second bag" in one for one in told)
+    told = act.discard(p, codes["raspberry jam"], why="nobody would eat it").warnings
+    assert not any("bag" in one for one in told)

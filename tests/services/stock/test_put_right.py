@@ -172,3 +172,40 @@ def test_only_a_reading_or_a_power_cut_has_such_words(p: Pantry) -> None:
             do()
     events = log.select(p.store.db, "")
     assert not any(getattr(one.payload, "instead_of", "") for one in events)
+
+
+def test_what_is_put_right_hides_no_warmer_reading_of_the_same_minute(p: Pantry) -> None:
+    readings.read(p, "fridge", 50.0, since=300)
+    first = newest(p)
+    readings.read(p, "fridge", 45.0, since=10)
+    done = put_right.reading(p, first, "38F")
+    last = p.find_place("fridge").reading
+    assert last is not None
+    assert last.temp_f == 45.0
+    assert readings.notices(p)
+    assert any("45 F was measured there in the same minute" in one for one in done.warnings)
+
+
+def test_nor_does_what_is_taken_back(p: Pantry) -> None:
+    readings.read(p, "fridge", 50.0)
+    undo.undo(p)
+    done = readings.read(p, "fridge", 45.0, since=10)
+    assert ham(p).verdict is Verdict.EAT_SOON
+    assert not any("same minute" in one for one in done.warnings)
+
+
+def test_a_warm_reading_names_the_cold_one_since_which_it_counts(p: Pantry) -> None:
+    """Not the one that was put right in the same minute, which may have come after it."""
+    readings.read(p, "fridge", 38.0, at=At(DAY, 600))
+    readings.read(p, "fridge", 50.0)
+    put_right.reading(p, newest(p), "38F")
+    done = readings.read(p, "fridge", 45.0)
+    assert "it counts since the reading of Fri 20 Nov 2026 10:00" in done.warnings[0]
+    assert "38 F was measured there in the same minute" in done.warnings[1]
+    assert ham(p).verdict is Verdict.DISCARD
+
+
+def test_of_the_same_temperature_in_the_same_minute_nothing_is_said(p: Pantry) -> None:
+    readings.read(p, "fridge", 38.0)
+    done = readings.read(p, "fridge", 38.0)
+    assert not any("same minute" in one for one in done.warnings)
