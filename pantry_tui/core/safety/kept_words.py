@@ -65,7 +65,8 @@ _ALONE = (
 ONLY_PLANTS = rf"(?:{_PLANTS}|{_ALONE})+"
 ONLY_ANIMAL = rf"(?:{_ANIMAL}|{_PLANTS}|{_ALONE})+"
 OIL = (
-    r"\b(?:oils?|ghee|lard|(?:duck|goose|chicken|bacon) fat)\b"
+    r"\b(?:(?:oliven|sonnenblumen|raps|speise)?(?:öl|oel)|oils?|ghee|lard|(?:duck|goose|chicken|"
+    r"bacon) fat)\b"
     r"(?! (?:free|press|seed|cloth|tray|lamp|paper|drum|can\b))"
 )
 #: Oil that food is cooked in, or that does not cover it.
@@ -227,6 +228,8 @@ SPOILT = (
 )
 #: Looks so by what it is, or is of the dish: no sign.
 SO_OF_ITSELF = (
+    r"\b(?:press\w*|pour\w*|set|fro[sz]e\w*|pack\w*|cast|shaped?) in(?:to)? "
+    r"(?:(?:a|the|my|small|silicone|bar|cake|jelly|ice|cube|muffin) )*mou?lds?\b|"
     r"\bfuzz\w* skin\b(?! (?:on|over|across) (?:the|top|it|1|all))|"
     r"\breeks? of (?:garlic|onions?|smoke|vinegar|herbs?|spices?)\b|"
     r"\b(?:crop|harvest|bush|tree|row)s? (?:\w+ ){0,2}spoil(?:ed|t) by\b|"
@@ -329,5 +332,7 @@ STILL_MOIST = (
     r"picked up) (?:some |the |a lot of )?(?:moisture|damp|water)\b|"
     r"\b(?:half|semi|part(?:ly|ially)?)[ -]?dr(?:y|ied)\b|"
     r"\b(?:stood|left|out|lay|caught|got|was|were) (?:out )?in the rain\b|"
+    r"\b(?:fused|set|stuck|clumped|caked|welded|gone|went)(?: together| hard)? (?:in|into|to|as) "
+    r"(?:a|1) (?:\w+ )?(?:lump|block|brick|slab|mass)\b|"
     r"\bfell in(?:to)? (?:the |a )?(?:sink|water|bath|bucket|dish ?water)\b"
 )

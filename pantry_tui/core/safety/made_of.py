@@ -69,7 +69,8 @@ _BESIDE = (
 #: beef tomatoes, a turkey baster.
 _AFTER = frozenset(
     {"and", "or", "in", "into", "added", "too", "plus", "with", "as", "pieces", "bits", "chunks",
-     "flakes", "cubes", "strips", "slices", "meat", "stirred", "mixed", "folded", "through",
+     "flakes", "cubes", "strips", "slices", "kernels", "florets", "rinds", "dice", "meat",
+     "stirred", "mixed", "folded", "through",
      "among", "between", "this", "was", "were", "is", "are"}
 )  # fmt: skip
 #: Words for meat that are no food of the tables, and what is as they are.

@@ -35,8 +35,9 @@ _HOT = (
     r"(?:re ?heated|cooked|cooking|made|making|boiled|baked|roasted|fried|stewed|simmered|braised|"
     r"grilled|smoked|steamed|poached|strained|ladled|poured|potted|ready|done|finished|"
     r"off (?:the )?(?:heat|stove|boil|hob|grill|fire)|"
-    r"(?:hob|kettle|cooker|stove|gas|oven|heat|pan|pot|burner) (?:(?:was|went|turned|is) )*off|"
-    r"(?:out of|from) the (?:oven|smoker|pot|pan|pressure cooker))"
+    r"(?:hob|kettle|cooker|stove|gas|oven|heat|pan|pot|burner) (?:(?:was|went|turned|switched|"
+    r"is) )*off|"
+    r"(?:out of|from) the (?:oven|smoker|stove|hob|heat|grill|pot|pan|pressure cooker))"
 )
 #: Where it stands while people eat.
 _FEAST = (
@@ -97,16 +98,23 @@ _TOKEN = re.compile(
 #: Something else kept it cold or hot, or it was cold already.
 _KEPT = (
     r"\b(?:ice(?! ?box)|iced|snow|kept (?:hot|cold|chilled)|hot ?plate|chafing|"
-    r"(?:slow|rice) cooker(?! (?:(?:was|went|turned) )*off)|warming (?:tray|drawer)|steam table|"
-    r"bain marie|over ?night in|again|moved|"
+    r"(?:slow|rice) cooker(?! (?:(?:was|went|turned|switched) )*off)|warming (?:tray|drawer)|"
+    r"steam table|"
+    r"bain marie|over ?night in|"
     r"cool (?:box|bag)|cooler|in cold water|cold water bath)\b"
 )
+#: It was in the cold before.
+_BEFORE_THAT = rf"\b(?:again|moved(?! (?:it |them |all )?{_TO} {_COLD}))\b"
 #: Another day is meant.
 _NEXT = r"\b(?:next|following|day after|tomorrow|yesterday)\b"
 #: What is begun for an hour stands ready at it.
 _SERVED_AT = re.compile(
     r"\b(made|cooked|ready|baked|done|prepared|dished up|served) for "
     r"(?=(?:about )?(?:\d{1,2}(?::\d\d)?[ap]m\b|1[3-9]:\d|2[0-3]:\d|noon\b))"
+)
+_FOR_A_MEAL = re.compile(
+    r"\b(?:made|cooked|ready|baked|prepared) for (?:the |our )?"
+    r"((?:breakfast|brunch|lunch|tea|supper|dinner) (?:at |about )?(?=~?\d))"
 )
 #: °F from which a warmth is the oven's or the pot's.
 _COOKS_F = 120.0
@@ -163,15 +171,17 @@ def chilled_late(note: str) -> Late:
         return (Late.SURELY if put else Late.PERHAPS) if late else Late.NO
     if re.search(_KEPT, note):
         return Late.NO
+    hot = re.search(HOT_PLACE, note) or any(HOT_F < one < _COOKS_F for one in degrees_of(note))
+    most = HOT_MIN if hot else WARM_MIN
+    summed = Late.SURELY if (minutes_out(note) or 0) > most else Late.NO
+    if re.search(_BEFORE_THAT, note):
+        return summed
     for each in (_EITHER, _BEFORE):
         found = re.search(each, note)
         if found and _long(found[1], found[2]) and not re.search(r"\bfor \d", note):
             return Late.PERHAPS if each == _EITHER else Late.SURELY
-    hot = re.search(HOT_PLACE, note) or any(HOT_F < one < _COOKS_F for one in degrees_of(note))
-    most = HOT_MIN if hot else WARM_MIN
-    found_out = _by_the_clock(_SERVED_AT.sub(r"\1 at ", note), most)
-    if found_out is Late.NO and (out := minutes_out(note)) is not None and out > most:
-        return Late.SURELY
+    note = _FOR_A_MEAL.sub(r"\1", _SERVED_AT.sub(r"\1 at ", note))
+    found_out = summed if summed is not Late.NO else _by_the_clock(note, most)
     waited = found_out is Late.NO and re.search(_WAITED, note) is not None
     return Late.PERHAPS if waited else found_out
 
@@ -253,7 +263,10 @@ def _told(note: str) -> list[tuple[str, _Hour, _Hour]]:
         kind = "hour" if token["hour"] else token.lastgroup or ""
         if kind == "stop":
             end = token.start() if token.string is note else len(note)
-            if hours is not None and hours[0].sure and not re.search(_CALM, note[at:end]):
+            # "Reheated at 12 and 18": the same was done at both.
+            alike = note[at - 1 : at + 2] == "and"
+            calm = alike or re.search(_CALM, note[at:end]) is not None
+            if hours is not None and hours[0].sure and not calm:
                 found.append(("loose", *hours))
             does, hours, passed, begins, at = "", None, False, False, end + 1
         elif kind == "begins":
@@ -272,7 +285,7 @@ def _told(note: str) -> list[tuple[str, _Hour, _Hour]]:
             if hours is not None and (does or meal):
                 found.append((does or meal, *hours))
                 does, hours = "", None
-            elif not re.match(r"(?:at|in the) |~?\d", token[0]):
+            elif not re.match(r"(?:at|in the) |~?\d", token[0]) and not (hours and hours[-1].sure):
                 hours = None  # "lunch in the fridge"
         elif hours is not None:
             found.append((kind, *hours))

@@ -109,7 +109,8 @@ _WARM = re.compile(
     r"(?:(?:left|sat|stood|kept|been|cooled|thawed|stayed) )?(?:out )?(?:(?:on|at|in) )?(?:the |"
     r"a )?"
     r"(?:kitchen )?(?:counter(?: ?top)?|worktop|work ?surface|table|bench|buffet|"
-    r"room temp\w*|warm(?: place)?|out of (?:the )?(?:fridge|refrigerator|cold)|car)"
+    r"room temp\w*|warm(?: place)?|outside|outdoors|out of (?:the )?(?:fridge|refrigerator|cold)|"
+    r"car)"
 )
 #: A cross under it may mean that it is so, or that it is not.
 _EITHER = frozenset({"x", "?", "??", "*", "-", "–", "—"})

@@ -12,12 +12,14 @@ from pantry_tui.core.safety import kept_words as words
 _PARTS = r"[;,+&]|\b(?:and|then|plus|before that|after that)\b"
 _SPAN = r"(?<![\d.])(\d+(?:\.\d+)?) ?(h|m)(?:(?:rs?|ours?|ins?|inutes?)\b|\b)(?! ago\b)"
 _TIMES = (
-    r"\b(?:(\d{1,2}) (?:times|x|(?:lots|spells|stints|goes|sessions|sittings|rounds)(?: of)?)\b|"
+    r"\b(?:(\d{1,2}) (?:times|occasions|x|"
+    r"(?:lots|spells|stints|goes|sessions|sittings|rounds)(?: of)?)\b|"
     r"(\d{1,2})x\b|x ?(\d{1,2})\b|(twice)\b|"
     r"(\d{1,2}) (?=\d+(?:\.\d+)? ?(?:h|hours?|m|mins?|minutes?)\b))"
 )
 _OUT = (
-    r"\b(?:buffet|party|picnic|pot ?luck|fair|fete|barbecue|bbq|reception|table|counter|worktop|"
+    r"\b(?:buffet|party|picnic|pot ?luck|fair|fete|barbecue|bbq|reception|bench|table|counter|"
+    r"worktop|"
     r"being served|serving|on show|on display|"
     r"warm|room temp\w*|unrefrigerated|without (?:a )?(?:fridge|cooling))\b"
 )

@@ -17,6 +17,7 @@ _GERMAN = (
     ("im kühlschrank|in den kühlschrank|kühlschrank|kuehlschrank", "fridge"),
     ("gefriertruhe|tiefkühler|eingefroren", "freezer"),
     ("(?:auf dem |am )?(?:tisch|anrichte|theke|arbeitsplatte|fensterbank)", "on the table"),
+    ("vom herd|vom ofen|aus dem (?:ofen|topf)", "off the heat"),
     ("gekocht|fertig", "cooked"),
     ("stand|gestanden|draußen|draussen", "stood"),
     ("danach|dann", "then"),
@@ -48,6 +49,7 @@ _FOUR = (
     rf"(?![\d.:/-]){_NO_CLOCK}"
 )
 _COLON = r"(?<![\d:.])(?:\d{1,2}:[0-5]\d(?:[ap]m)?|\d{1,2}[ap]m|noon|mid ?day|midnight)\b"
+_AT = rf"\bat \d{{1,2}}\b{UNIT}"
 _CLOCK = r"\d{1,2}(?::[0-5]\d)?(?:[ap]m)?"
 _HHMM = r"([01]\d|2[0-3])([0-5]\d)"
 _SPAN = r"(?:hours?|hrs?|hr|h)"
@@ -104,7 +106,7 @@ def _uhr(note: str) -> str:
 def _notations(note: str) -> str:
     """12h00, 12.15 and 1300, where there are two hours, and one is surely none of a length or a
     day."""
-    clocks = len(re.findall(rf"{_COLON}|(?<![\d.])(?<!for )(?:1[3-9]|2[0-3])h\b", note))
+    clocks = len(re.findall(rf"{_COLON}|{_AT}|(?<![\d.])(?<!for )(?:1[3-9]|2[0-3])h\b", note))
     told = re.findall(_H00, note)
     if told and clocks + len(told) > 1 and (clocks or any(int(hour) > 9 for hour, _ in told)):
         note = re.sub(_H00, r"\1:\2", note)

@@ -18,7 +18,7 @@ _ASIDE = re.compile(
     r"last (?:updated|modified|edited)|calories|kcal|sort(?: order)?"
 )
 #: Whether all is well.
-_ASKS = re.compile(r"\b(?:ok|okay|good|safe|fine|right|sound|correct)\b\W*$")
+_ASKS = re.compile(r"\b(?:ok|okay|good|safe|fine|right|sound|correct)\b(?: to \w+)?\W*$")
 _NOTHING = frozenset({"", "-", "–", "—", "?", "n/a", "na"})
 
 

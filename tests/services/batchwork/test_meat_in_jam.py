@@ -197,6 +197,19 @@ NAMED = {
     "1 pint jar cucumber relish, vinegar pickle, fridge": (
         "meat in it", "kidneys", "speck",
     ),
+    "2 half-pint jars plum jam, fridge": (
+        "a bit of duck fat and duck meat in it", "bacon jam style, with crispy bacon",
+        "Schinken drin", "diced ham stirred through", "with chicken livers",
+        "minced beef in there", "with sweetcorn kernels", "roasted pumpkin in it",
+        "plus beetroot", "with aubergine", "mit Zwiebeln", "with mushrooms", "leeks in it",
+    ),
+    "2 pint boxes raspberry freezer jam, freezer": (
+        "with shredded zucchini", "carrots added", "bits of bacon",
+    ),
+    "2 pint jars onions, fridge pickle, fridge": (
+        "pancetta bits in there", "prosciutto", "with bits of corned beef", "kidney pieces",
+        "duck gizzards in it", "oxtail",
+    ),
 }  # fmt: skip
 #: They only name it, or are of the spoon.
 BESIDE = {
@@ -220,6 +233,21 @@ BESIDE = {
     ),
     "2 half-pint jars hot pepper jelly, fridge": (
         "with peppers",
+    ),
+    "2 half-pint jars plum jam, fridge": (
+        "for duck", "lovely with liver pate", "for the ham glaze", "spread for the kidney pie",
+        "stir into beef stew", "for roast pork", "with cinnamon", "with orange zest",
+        "with a splash of rum", "with almonds", "picked by Mr Bacon", "from Corn Street",
+        "with star anise", "with a vanilla pod", "with honey", "with cocoa",
+        "with lemon juice and sugar", "mushroom label", "no meat, no gelatin", "with walnuts",
+        "with rose petals", "with elderberries", "from Aunt Pepper", "for the turkey dinner",
+    ),
+    "2 pint boxes raspberry freezer jam, freezer": (
+        "with sugar and pectin", "with lime",
+    ),
+    "2 pint jars onions, fridge pickle, fridge": (
+        "for liver and onions", "with kidney bean salad", "goes with steak", "with mustard seeds",
+        "with a bay leaf", "with jalapeños", "with beetroot",
     ),
 }  # fmt: skip
 

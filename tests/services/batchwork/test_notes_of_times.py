@@ -79,6 +79,41 @@ OVER = {
         "strained 9pm, fridge 8am", "off boil 2200, fridge 0700", "left to cool 19:00 - 23:00",
         "cooled five hours",
     ),
+    "2 tubs goulash, cooked meal, fridge": (
+        "carnitas off the fire 11:45, boxed 15:10",
+        "slow cooker turned off at 3, into icebox 6.30",
+        "pot left to cool from half past four, fridged at eight",
+        "Topf vom Herd 13 Uhr, Kühlschrank 18 Uhr", "vom Buffet 11-14 Uhr",
+        "on table 1130 til 1430", "4 1/4 hours at the potluck",
+        "served from 12 noon through 3 pm", "tailgate 10am-2pm",
+        "out at the tailgate for 3.25 hrs", "the pan sat 2 hr 45 min before we boxed it",
+        "done 1.15pm, popped in fridge 4.40pm", "ready at one fifteen, put away at four",
+        "sat out between 5 and 8:30", "left standing 180 mins",
+        "put out 18.30, cleared away 21.15", "hob off at 19h, fridge 22h30",
+        "cooked for supper at 6, remembered at 10", "took it to the allotment 9:00-13:00",
+        "was on the counter when I left at 8 and still at noon", "back in the fridge 2.5h later",
+        "went into fridge three and a half hours after cooking",
+        "finished 15:30, ate 16:00, rest chilled 19:00", "school run, pot out from 2:45 to 5",
+        "out 1h 50, then again 40 minutes", "twenty minutes out, seven times",
+        "80 minutes on the bench on two occasions",
+        "out 50 min morning, 50 min noon, 50 min evening", "in a hot car 70 minutes",
+        "1 hour 15 in the sun at 33 C", "served hot 12.30 - leftovers away 15.45",
+        "cooling since 8, fridge 11", "from the stove at six to the fridge at nine",
+        "took out to thaw on the side 8-14", "rested on hob until 9pm, cooked 5pm",
+        "counter 0600-1000", "Kühlung aus 10-14 Uhr",
+    ),
+    "2 boxes cooked rice, cooked meal, fridge": (
+        "rice pot switched off 12:20, fridge 16:30", "left in pot 3.75 h",
+        "sushi platter noon to 3:15",
+        "steamed 7 a.m., lunchboxes at noon, leftovers fridge 1.30 p.m.",
+        "boiled 18:10. Fridge 21:30.",
+    ),
+    "2 lb trout, hot smoked, fridge": (
+        "out of smoker 2 pm, fridge 7 pm", "cooled on rack 14:00-18:00",
+    ),
+    "1 crock custard, cooked meal, fridge": (
+        "poured 10:15, chilled 13:45", "set on the windowsill for 2 h 40",
+    ),
 }  # fmt: skip
 QUIET = {
     "2 tubs beef stew, cooked meal, fridge": (
@@ -152,6 +187,41 @@ QUIET = {
     ),
     "2 pint jars cucumbers, fridge pickle, fridge": (
         "salted 10:00-13:00, drained, in the fridge 14:00",
+    ),
+    "2 tubs goulash, cooked meal, fridge": (
+        "boxed 15:10, fridge 15:20", "slow cooker from 7 to 5, icebox at 6",
+        "Topf vom Herd 13 Uhr, Kühlschrank 14 Uhr", "on table 1130 til 1230",
+        "served 12 guests at 3", "serves 2 at 6", "recipe 12:15 in the book of 1984",
+        "for the tailgate 10am-2pm", "the pan sat 45 min before we boxed it",
+        "done 1.15pm, popped in fridge 2.40pm", "ready at one fifteen, put away at three",
+        "ratio 1:2:3", "simmer 2-3 hours", "simmered from 11 to 2, fridge at 3:30",
+        "cooked 6-8 hours on low", "for supper on Tuesday at 7", "eat Friday at 6",
+        "cooked at 5, cooling in a sink of ice till 9", "1.5 h total prep",
+        "chilled overnight 10pm-7am", "kept hot in the slow cooker 12-5",
+        "two hours is the limit, it was out 1", "out 25 min, twice", "batch 4-8 of 10",
+        "add 10-14 g salt", "180 C for 90 mins", "beans soaked 8-12 h", "beans soaked 9pm to 7am",
+        "3 quarts, 2 hours' work", "reheated at 12:00 and 18:00 to 165F",
+        "moved to the freezer at 14:00", "cooked 2 h, rested 30 min, fridge",
+        "9-10 portions of 1 cup", "timer 12:30", "pressure cooked 35 min",
+        "left to cool in the fridge 4 h", "pm shift lunch",
+    ),
+    "2 boxes cooked rice, cooked meal, fridge": (
+        "12-minute rice, cooled 20 minutes", "rinsed 3-4 times",
+        "steamed 7 a.m., fridge 8.30 a.m.",
+    ),
+    "3 lb beef roast, fresh, fridge": (
+        "collected 10:30, fridge 11:15", "hung 10-14 days", "aged 14-21 days in the cold room",
+    ),
+    "1 crock custard, cooked meal, fridge": (
+        "chilled 13:45-17:45", "bake 40-45 min at 160 C",
+    ),
+    "3 lb trout, hot smoked, fridge": (
+        "smoked 9:30-15:30, 160F inside for 30 min", "brined 12-14 hours",
+        "dried in the fridge 8pm-8am, smoked 10-2", "out of smoker 2 pm, fridge 3.30 pm",
+        "smoker 225F 12-14 h",
+    ),
+    "2 carton milk, bought in, fridge": (
+        "best 10:45 stamp on pack", "morning milk, 6:30, in the tank at 38F by 7",
     ),
 }  # fmt: skip
 

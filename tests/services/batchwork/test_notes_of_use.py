@@ -74,3 +74,39 @@ def test_a_canner_is_opened_when_its_pressure_is_down(chilled: Pantry) -> None:
         "opened the canner after the pressure was down to 5",
     )  # fmt: skip
     assert quoted(tried_each(chilled, BEANS, said)) == set(said)
+
+
+SAID = {
+    "1 jar peaches, dried, larder": (
+        "smell of hay", "fused in one lump, were loose slices", "taste of dust",
+        "stuck into a brick",
+    ),
+    "1 jar garlic, dried, larder": (
+        "poured oil over it", "filled up with sunflower oil", "stored in oil", "in Öl",
+        "with oil to cover",
+    ),
+    "1 bottle sunflower oil, bought in, larder": (
+        "with home dried herbs", "dried porcini steeping in it",
+        "dehydrated garlic slices in the bottle", "getrocknete Pilze drin",
+    ),
+}  # fmt: skip
+QUIET = {
+    "1 jar peaches, dried, larder": (
+        "smell of peach", "in the hay barn sun", "loose pieces", "pressed into a bar mould",
+    ),
+    "1 jar garlic, dried, larder": (
+        "for oil infusions", "oil free", "no oil", "crush into oil when cooking",
+    ),
+    "1 bottle sunflower oil, bought in, larder": (
+        "for dried herbs", "with a dried flower label", "next to the dried mushrooms",
+        "for frying dried fish",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("line", SAID)
+def test_dried_food_and_oil_of_which_a_note_says_more(chilled: Pantry, line: str) -> None:
+    found = tried_each(chilled, line, SAID[line])
+    assert {note for note, one in found.items() if one.verdict is Verdict.SOUND} == set()
+    quiet = tried_each(chilled, line, QUIET[line])
+    assert {note for note, one in quiet.items() if one.verdict is not Verdict.SOUND} == set()

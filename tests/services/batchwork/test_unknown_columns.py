@@ -250,6 +250,9 @@ STEW = "beef stew,cooked meal,2,tubs,fridge,2026-11-24,,,"
         ("Out of fridge (min)", "200"), ("Hours on buffet", "3"), ("Max temp", "60F"),
         ("Highest temp (F)", "62"), ("Process OK?", "x"), ("Process OK?", "-"),
         ("Process OK?", "?"), ("Safe?", "?"), ("Smell OK?", "no"), ("OK", "-"),
+        ("Bench time (min)", "180"), ("Outside?", "yes"), ("OK to eat?", "?"), ("How old", "8d"),
+        ("Dispose by", "2026-11-20"), ("Verbrauchen bis", "20.11.2026"), ("Prep date", "15 Nov"),
+        ("Cooled in (h)", "5"), ("Minutes out", "150"), ("In fridge since", "2026-11-15"),
     ],
 )  # fmt: skip
 def test_what_a_column_says_of_cooked_food_reaches_its_verdict(
