@@ -37,12 +37,12 @@ _HOT = (
     r"off (?:the )?(?:heat|stove|boil|hob|grill|fire)|"
     r"(?:hob|kettle|cooker|stove|gas|oven|heat|pan|pot|burner) (?:(?:was|went|turned|switched|"
     r"is) )*off|"
-    r"(?:out of|from) the (?:oven|smoker|stove|hob|heat|grill|pot|pan|pressure cooker))"
+    r"(?:out of|out|from) the (?:oven|smoker|stove|hob|heat|grill|pot|pan|pressure cooker))"
 )
 #: Where it stands while people eat.
 _FEAST = (
     r"(?:part(?:y|ies)|picnic|buffet|pot ?luck|barbecue|bbq|cook ?out|reception|wedding|funeral|"
-    r"(?:cake |market )?stall|bake sale|fair|fete|open house)"
+    r"(?:cake |market )?stall|bring and share|wake|bake sale|fair|fete|open house)"
 )
 _STOOD = (
     r"(?:(?:took|taken|came|come|got|set|put|laid|brought|left|moved)(?: (?:it|them|this|all))? "
@@ -53,7 +53,8 @@ _STOOD = (
     r"left|cooling|cooled(?! (?:down |off |enough )?(?:by|at|until|till)\b))"
 )
 _OUT = (
-    r"(?:milked|killed|caught|butchered|landed|bought|shopping|delivered|collected|picked up|"
+    r"(?:milked|killed|caught|butchered|landed|bought|shopping|delivered|dropped(?: it| off)*|"
+    r"collected|picked up|"
     r"(?:out of|from) (?:the )?(?:fridge|refrigerator|freezer|cold)|(?:at|to) (?:the )?market|"
     r"(?:came |got |arrived |back )?home|arrived|eaten|ate|carved|sliced up|unpacked)"
 )
@@ -63,7 +64,8 @@ _IN = (
     r"(?:came |come |brought |got )?back(?: in)?|cold|on ice|"
     r"in(?= (?:at|by) (?:about )?\d| ~\d)|cleared|tidied (?:up|away)|(?:taken|brought|carried|"
     r"fetched) in(?:side|doors)?|stowed|"
-    r"cooled (?:down |off |enough )?(?=(?:by|at)\b)|"
+    r"forgot to (?:chill|refrigerate|fridge|put (?:it|them) (?:away|in))(?: (?:it|them))? "
+    r"(?:until|till)|cooled (?:down |off |enough )?(?=(?:by|at)\b)|"
     r"(?:boxed|packed|wrapped|tubbed|portioned)(?: (?:it|them|up|all))*|"
     r"(?:remembered|noticed|discovered|found|thought of)(?: (?:it|them|the \w+))?|woke(?: up)?|"
     r"got up|came down)"
@@ -89,7 +91,7 @@ _MEAL = (
 _TOKEN = re.compile(
     rf"(?P<stop>;|,|\band\b|\bthen\b)|(?P<begins>\b(?:start\w*|began|begun|put on|lit|since|"
     rf"(?:on|onto|in|into) the (?:oven|stove|hob|smoker|slow cooker|grill))\b)|"
-    rf"(?P<for>\b(?:for(?: \w+){{0,2}} {_FEAST}\b|for|eat|serves?|use|keeps?|reheat|until|till|"
+    rf"(?P<for>\b(?:for(?: [\w']+){{0,2}} {_FEAST}\b|for|eat|serves?|use|keeps?|reheat|until|till|"
     rf"meant|to be)\b)|"
     rf"(?P<froze>\b{_FROZEN}\b)|(?P<cold>\b{_IN}\b)|(?P<hot>\b{_HOT}\b)|"
     rf"(?P<out>\b{_OUT}\b)|(?P<stood>\b{_STOOD}\b)|"
@@ -239,6 +241,7 @@ def _by_the_clock(note: str, most: int) -> Late:
             asked = asked or kind == "meal"
             continue
         if not began:
+            unclear = unclear or any(one.until(first) > most for one in loose)
             continue
         spans = [one.until(first) for one in began]
         longest, shortest = max(spans), min(spans)

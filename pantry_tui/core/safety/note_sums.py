@@ -27,7 +27,8 @@ _OUT = (
 _GOES_ON = (
     r"^(?:(?:first|1st|for|about|over|nearly|maybe|another|more|again|further|extra|later|a|half|"
     r"the|on|in|"
-    r"at|time|second|next|day|afterwards|same|noon|midday|lunch|supper|dinner|evening|morning|"
+    r"at|mon|tues?|wed|thurs?|fri|sat|sun|(?:mon|tues|wednes|thurs|fri|satur|sun)day|time|second|"
+    r"next|day|afterwards|same|noon|midday|lunch|supper|dinner|evening|morning|"
     r"breakfast|total|in|all|altogether|[\d.:]+(?:[ap]m)?|\d|h|m|hrs?|hours?|mins?|minutes?|"
     r"twice|times|x) ?)+$|"
     r"\b(?:another|again|further|more)\b"

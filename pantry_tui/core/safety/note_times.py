@@ -24,6 +24,7 @@ _GERMAN = (
     ("grillabend|grillfest|fest|feier", "party"),
     ("von", "from"),
 )
+_GERMAN_NUMBERS = ("eine", "zwei", "drei", "vier", "fünf", "sechs")
 _DAY = r"(?:[01]?\d|2[0-4])"
 _DASH = r" ?(?:[-–—]|to|till?|til|until|bis(?: zu[mr]?)?) ?"
 #: Words beside which a bare number is an hour.
@@ -34,7 +35,7 @@ _WHAT = (
 #: What stands, so that two numbers behind it are from when to when.
 _STANDS = (
     r"\b(?:out|stood|standing|stands|sat|sitting|left|cooled|cooling|counter|worktop|table|side|"
-    r"buffet|party|picnic|fair|fete|potluck|barbecue|bbq|"
+    r"buffet|party|picnic|bring and share|fair|fete|potluck|barbecue|bbq|"
     r"tea|lunch|brunch|dinner|supper|served|serving|display|stall)\b"
 )
 _NO_CLOCK = (
@@ -49,7 +50,10 @@ _FOUR = (
     rf"(?![\d.:/-]){_NO_CLOCK}"
 )
 _COLON = r"(?<![\d:.])(?:\d{1,2}:[0-5]\d(?:[ap]m)?|\d{1,2}[ap]m|noon|mid ?day|midnight)\b"
-_AT = rf"\bat \d{{1,2}}\b{UNIT}"
+_AT = (
+    rf"\b(?:at|from) \d{{1,2}}\b{UNIT}|"
+    r"(?<![\d.])\d{1,2}-(?=\d{1,2}\.(?:00|15|30|45)(?![\d.]))"
+)
 _CLOCK = r"\d{1,2}(?::[0-5]\d)?(?:[ap]m)?"
 _HHMM = r"([01]\d|2[0-3])([0-5]\d)"
 _SPAN = r"(?:hours?|hrs?|hr|h)"
@@ -74,6 +78,11 @@ def how_long(text: str) -> str:
     text = re.sub(r"\b(another|extra|further|more) (?=hour\b)", r"\1 1 ", text)
     text = re.sub(rf"(?<=\d)-(?={_SPAN}\b|minutes?\b|mins?\b)", " ", text)
     text = re.sub(rf"(?<![\d,.])(\d+),(\d{{1,2}})(?= ?(?:{_SPAN}|std|stunden?)\b)", r"\1.\2", text)
+    text = re.sub(
+        r"\b(eine|zwei|drei|vier|fünf|sechs) (?=stunden?\b)",
+        lambda x: f"{_GERMAN_NUMBERS.index(x[1]) + 1} ",
+        text,
+    )
     text = re.sub(r"\b(\d+(?:\.\d+)?) ?(?:stunden?|std)\b", r"\1 hours", text)
     text = re.sub(rf"(?<![\d:.])(\d):([0-5]\d) ?{_SPAN}\b", r"\1 h \2", text)
     return re.sub(
@@ -156,6 +165,9 @@ def _from_to(found: re.Match[str]) -> str:
 
 
 def _bare(note: str) -> str:
-    """("out 6, in 9") Numbers by themselves behind such words, where there are two."""
+    """("out 6, in 9") Numbers by themselves behind such words, where there are two
+    or another hour."""
     alone = rf"(\b{_WHAT}) ({_DAY})(?=$|[;,])"
-    return re.sub(alone, r"\1 ~\2:00", note) if len(re.findall(alone, note)) > 1 else note
+    many = len(re.findall(alone, note))
+    two = many > 1 or (many and re.search(_COLON, note))
+    return re.sub(alone, r"\1 ~\2:00", note) if two else note

@@ -114,6 +114,21 @@ OVER = {
     "1 crock custard, cooked meal, fridge": (
         "poured 10:15, chilled 13:45", "set on the windowsill for 2 h 40",
     ),
+    "2 tubs lasagne, cooked meal, fridge": (
+        "baked for noon, in the fridge about four", "Buffet stand 3 Stunden",
+        "drei Stunden draußen", "tray out 1000 hrs, back 1330 hrs", "party food, 7pm til 10.30pm",
+        "came out the oven at half six, fridge ten",
+        "came out of the oven 18h, Kühlschrank um 21 Uhr",
+        "left it cooling and went shopping, 2 1/2 hours", "cooled for 150 minutes then fridge",
+        "cooled 2:30 h", "took 3 hrs to get cold", "out 5-8pm",
+        "on hob from 5pm, off at 6, fridge at 9", "out 1.75 h Sat, 1 h Sun",
+        "lunchtime to teatime on the side", "served at one; forgot to chill until five",
+        "from 4 to 7 it sat on the range",
+        "stood for one and three quarter hours, then for another half hour",
+        "delivered 10 am, fridge 2 pm", "courier dropped it 9.05, I found it at 13.20",
+        "wake from 2 to 5.30", "wedding breakfast 13:00-16:00", "left by the window 0700-1200",
+        "bring-and-share 12-3.30",
+    ),
 }  # fmt: skip
 QUIET = {
     "2 tubs beef stew, cooked meal, fridge": (
@@ -222,6 +237,25 @@ QUIET = {
     ),
     "2 carton milk, bought in, fridge": (
         "best 10:45 stamp on pack", "morning milk, 6:30, in the tank at 38F by 7",
+    ),
+    "2 tubs lasagne, cooked meal, fridge": (
+        "baked for noon, in the fridge at one", "party food, eat from 7pm til 10.30pm",
+        "came out of the oven at half six, fridge half seven",
+        "cooled for 50 minutes then fridge", "cooled 0:50 h", "baked 45-60 min",
+        "needs 1 h 15 in oven at 180", "oven 4-5pm, fridge 6pm", "out 20 min Sat, 30 min Sun",
+        "took 40 mins to get cold", "delivered 10 am, fridge 10.15 am", "courier 9-12 window",
+        "serve with salad at 7", "for Anna's party 7-11pm", "layers 3-4", "sheet 10x15",
+        "portion 350-400 g", "cut into 9-12", "page 12-14 of the red book", "tel 0171 2030",
+        "code 1215", "batch 2 of 3", "2025-2026 season tomatoes", "cheese aged 12-18 months",
+        "sauce simmered 3.5 h", "from 3-5 lb beef", "rest 10-15 before slicing", "freeze by 8",
+        "put in fridge at 8, ate at 12", "oven on 12-2, cooled 1h",
+    ),
+    "2 tubs beef stew, cooked meal, freezer": (
+        "cooked 11-1, frozen at 2:30", "thaw overnight 8pm-8am in the fridge",
+        "freezer since 14:00", "frozen flat 3-4 h",
+    ),
+    "4 lb ground beef, fresh, fridge": (
+        "butcher open 8-1", "ground 7:15, fridge 7:40",
     ),
 }  # fmt: skip
 
