@@ -34,7 +34,7 @@ _TO = r"(?:(?:back|straight|away|it|them|all|only|finally) )*(?:in|into|to)(?: (
 _HOT = (
     r"(?:re ?heated|cooked|cooking|made|making|boiled|baked|roasted|fried|stewed|simmered|braised|"
     r"grilled|smoked|steamed|poached|strained|ladled|poured|potted|ready|done|finished|"
-    r"off (?:the )?(?:heat|stove|boil|hob|grill|fire)|"
+    r"off (?:the )?(?:smoker|heat|stove|boil|hob|grill|fire)|"
     r"(?:hob|kettle|cooker|stove|gas|oven|heat|pan|pot|burner) (?:(?:was|went|turned|switched|"
     r"is) )*off|"
     r"(?:out of|out|from) the (?:oven|smoker|stove|hob|heat|grill|pot|pan|pressure cooker))"
@@ -66,7 +66,7 @@ _IN = (
     r"fetched) in(?:side|doors)?|stowed|"
     r"forgot to (?:chill|refrigerate|fridge|put (?:it|them) (?:away|in))(?: (?:it|them))? "
     r"(?:until|till)|cooled (?:down |off |enough )?(?=(?:by|at)\b)|"
-    r"(?:boxed|packed|wrapped|tubbed|portioned)(?: (?:it|them|up|all))*|"
+    r"(?:boxed|packed|wrapped|tubbed|portioned)(?: (?:it|them|up|all|away))*|"
     r"(?:remembered|noticed|discovered|found|thought of)(?: (?:it|them|the \w+))?|woke(?: up)?|"
     r"got up|came down)"
 )
@@ -100,7 +100,10 @@ _TOKEN = re.compile(
 #: Something else kept it cold or hot, or it was cold already.
 _KEPT = (
     r"\b(?:ice(?! ?box)|iced|snow|kept (?:hot|cold|chilled)|hot ?plate|chafing|"
-    r"(?:slow|rice) cooker(?! (?:(?:was|went|turned|switched) )*off)|warming (?:tray|drawer)|"
+    r"(?:slow|rice) cooker(?! (?:(?:was|went|turned|switched) )*off)|warming (?:tray|"
+    r"drawer)(?! (?:(?:was|went|turned|switched) )*off)|"
+    r"(?:kept|held|holding) (?:\w+ )?(?:at|above|over) (?:(?:1[4-9]|2\d)\d ?°? ?f|[6-9]\d ?°? ?c)|"
+    r""
     r"steam table|"
     r"bain marie|over ?night in|"
     r"cool (?:box|bag)|cooler|in cold water|cold water bath)\b"
@@ -126,7 +129,7 @@ _CALM = (
     r"soak\w*|pro[ov]\w*|ris(?:e|ing|en)|ferment\w*|cultur\w*|incubat\w*|dried|drying|dehydrat\w*|"
     rf"{_COLD}|freezer|frozen|froze|chill\w*|cold|open(?:s|ed|ing)?|closed?|hours of|label\w*|"
     r"timers?|oven|slow cooker|simmer\w*|cook\w*|roast\w*|bak\w*|brais\w*|shop|store|bus|train|"
-    r"called|phone\w*|checked|looked|weighed|wrote|recipe|batch|lot|jar|pack|page|box|no|tel)\b"
+    r"called|phone\w*|checked|looked|weighed|wrote|recipe|batch|lot|jar|pack|page|no|tel)\b"
 )
 #: Parts of the day stand for an hour that another household may have two hours off.
 _VAGUE_MIN = 4 * 60
@@ -156,6 +159,8 @@ _BEFORE = (
 )
 
 
+#: The same by where it was.
+_FROM_TO = rf"\b{_SPAN} (?:from|between) (?:the )?\w+ (?:to|and|until) (?:the )?{_COLD}\b"
 #: It waited for something that has no hour.
 _WAITED = (
     rf"\bonly (?:\w+ ){{0,4}}{_TO} {_COLD} (?:when|after|once)\b"
@@ -178,7 +183,7 @@ def chilled_late(note: str) -> Late:
     summed = Late.SURELY if (minutes_out(note) or 0) > most else Late.NO
     if re.search(_BEFORE_THAT, note):
         return summed
-    for each in (_EITHER, _BEFORE):
+    for each in (_EITHER, _BEFORE, _FROM_TO):
         found = re.search(each, note)
         if found and _long(found[1], found[2]) and not re.search(r"\bfor \d", note):
             return Late.PERHAPS if each == _EITHER else Late.SURELY

@@ -25,7 +25,8 @@ _OUT = (
 )
 #: It goes on with what was said last.
 _GOES_ON = (
-    r"^(?:(?:first|1st|for|about|over|nearly|maybe|another|more|again|further|extra|later|a|half|"
+    r"^(?:(?:cleared|put|away|back|after|first|1st|for|about|over|nearly|maybe|another|more|"
+    r"again|further|extra|later|a|half|"
     r"the|on|in|"
     r"at|mon|tues?|wed|thurs?|fri|sat|sun|(?:mon|tues|wednes|thurs|fri|satur|sun)day|time|second|"
     r"next|day|afterwards|same|noon|midday|lunch|supper|dinner|evening|morning|"

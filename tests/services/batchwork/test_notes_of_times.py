@@ -129,6 +129,20 @@ OVER = {
         "wake from 2 to 5.30", "wedding breakfast 13:00-16:00", "left by the window 0700-1200",
         "bring-and-share 12-3.30",
     ),
+    "2 lb pulled pork, cooked meal, fridge": (
+        "rested on the counter from noon, fridge by 3.30", "4 hrs from smoker to fridge",
+        "off smoker noon. packed away 4.", "hot box died at 9, found at 13:00",
+        "buffet, cleared after 3 h", "at room temp 1:00-4:15 pm", "bench 12.00-15.00",
+        "warming drawer off from 2 till 5", "left on the pass for 2 hrs 15",
+        "1 hr on the table, an hour and 20 min in the car", "cater tray 10.30 a.m.-2 p.m.",
+        "was out from the time we ate (7) until midnight", "ate at 7, put it away at midnight",
+    ),
+    "1 pack smoked mackerel, hot smoked, fridge": (
+        "on the platter 6 to 9 pm", "out 3 hrs at the christening",
+    ),
+    "12 eggs, hard boiled, cooked meal, fridge": (
+        "dyed and on show 10 till 4",
+    ),
 }  # fmt: skip
 QUIET = {
     "2 tubs beef stew, cooked meal, fridge": (
@@ -256,6 +270,20 @@ QUIET = {
     ),
     "4 lb ground beef, fresh, fridge": (
         "butcher open 8-1", "ground 7:15, fridge 7:40",
+    ),
+    "2 lb pulled pork, cooked meal, fridge": (
+        "on the smoker 22:00-11:00, pulled at 12, fridge 12:45",
+        "smoked 5am to 3pm at 225F, rested in a cooler 3-5, fridge at 6",
+        "kept at 150F from 2 till 5", "rested 45 min, pulled, fridge in 20 min",
+        "2 lb 4 oz, 12-14 servings", "rub of 3-2-1", "3-2-1 method, 6 hours",
+        "wrapped at 165F, done at 203F", "lunch for 8 at 12:30",
+        "left the smoker at 225 for 10 h",
+    ),
+    "1 pack smoked mackerel, hot smoked, fridge": (
+        "smoked 80-120 min", "brine 1:10, 8-12 h",
+    ),
+    "12 eggs, hard boiled, cooked meal, fridge": (
+        "boiled 10-12 min", "laid 7-9 Nov",
     ),
 }  # fmt: skip
 
