@@ -97,7 +97,8 @@ def plot(one: FoodAhead, today: date, width: int, height: int) -> list[str]:
         lines.append(f"{scale:>{label - 1}} {bar}".rstrip())
     if any("─" in line for line in lines):
         end = "to the harvest" if one.harvest else "for a year"
-        lines[0] = clip(f"{lines[0]}  ─ so much is needed {end}", width)
+        ways = (f"{lines[0]} ─ so much is needed {end}", f"{lines[0]}, ─ needed")
+        lines[0] = next((one for one in ways if len(one) <= width), clip(lines[0], width))
     return [*lines, _axis(one, today, label, across, len(one.supply))]
 
 
@@ -141,8 +142,8 @@ def what_if_text(found: WhatIf, pairs: Sequence[Pair]) -> str:
     lines = []
     for one in pairs:
         now, then = _cut(one.now, _SIDE), _cut(one.then, _SIDE)
-        for number, (left, right) in enumerate(zip_longest(now, then, fillvalue="")):
-            head = clip(one.food, name - 1) if number == 0 else ""
+        food = _cut(one.food, name - 1)
+        for head, left, right in zip_longest(food, now, then, fillvalue=""):
             lines.append(f"{head:<{name}}{left:<{_SIDE}} {right}".rstrip())
     more = [clip(one, 300) for one in found.what_if.alarms if one not in found.now.alarms]
     heads = f"{'':{name}}{'now':<{_SIDE}} then"

@@ -274,6 +274,22 @@ def own_keys(keys: Mapping[str, str], *, dotted: bool) -> dict[str, str]:
     return found
 
 
+#: The rooms, by the command that goes there.
+_ROOM_KEYS = ("due", "shelves", "week", "count", "outlook", "log")
+
+
+def in_other_rooms(letter: str, here: str, own: Own = TABLE) -> list[str]:
+    """("x", "due") -> ["S (Shelves): power cut", ...]: what a key that means nothing here does in
+    the other rooms."""
+    goes = {one.id: one for one in of(here, own)}
+    found = []
+    for room in _ROOM_KEYS:
+        does = next((one for one in of(room, own) if letter in one.key.split(",")), None)
+        if room != here and does is not None and room in goes:
+            found.append(f"{goes[room].first} ({SCREENS[room]}): {does.word}")
+    return found
+
+
 def palette(screen: str, own: Own = TABLE) -> Iterator[Command]:
     """What the palette offers: everything but the palette, the digits and going back."""
     return (

@@ -171,19 +171,21 @@ def rest_cells(take: Take, day: date, columns: Sequence[Column]) -> tuple[str, .
     )
 
 
-def count_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
-    """The columns of a count."""
+def count_columns(width: int, *, longest: int = CODE, place: bool = True) -> tuple[Column, ...]:
+    """The columns of a count; without `place` all of it stands in one."""
     free, code = width - 2, code_column(longest)
     if width < 60:
         fixed = (Column("expected", "exp", 4), Column("seen", "seen", 6))
         return (code, Column("food", "food", max(free - 10 - code.width, 8)), *fixed)
-    rest = max(free - code.width - 9 - 9 - 15, 20)
-    food = rest * 55 // 100
+    size = 15 if place else 21
+    rest = max(free - code.width - 9 - 9 - size, 20)
+    food = rest * 55 // 100 if place else rest
+    where = (Column("place", "place", rest - food),) if place else ()
     return (
         code,
         Column("food", "food", food),
-        Column("size", "size", 15),
-        Column("place", "place", rest - food),
+        Column("size", "size", size),
+        *where,
         Column("expected", "expected", 9),
         Column("seen", "counted", 9),
     )

@@ -229,7 +229,9 @@ class PantryApp(Host):
         letter = event.character or ""
         lists = hasattr(self.screen, "table") and event.key not in self.screen.active_bindings
         if lists and letter.isprintable() and letter.strip():
-            self.tell(f"{letter} does nothing here; ? lists the keys, / finds words.")
+            rooms = commands.in_other_rooms(letter, self._here, self.shown_keys)
+            does = f", but does in {'; '.join(rooms)}. " if rooms else "; "
+            self.tell(f"{letter} does nothing here{does}? lists the keys, / finds words.")
 
     @property
     def _here(self) -> str:

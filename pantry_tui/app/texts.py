@@ -52,7 +52,9 @@ def difference_text(found: Sequence[Difference], left: int) -> str:
 
 
 def _slip(one: Difference) -> str:
-    return "" if one.ever is None else f", though {one.ever} were ever put up: a slip?"
+    if one.ever is None:
+        return ""
+    return f", though {one.ever} {agreed(one.ever, 'was', 'were')} ever put up: a slip?"
 
 
 def so_many(reading: PutUpReading) -> str:

@@ -119,8 +119,8 @@ def take_lines(
 
 def _much(take: Take, row: DueRow | None) -> str:
     """What of it is taken: `1.25 lb`, `  2 jars`."""
-    if take.amount:
-        number, _, unit = take.amount.partition(" ")
+    if much := take.amount or take.rest_of_one:
+        number, _, unit = much.partition(" ")
         return f"{number:>3} {unit}".rstrip()
     return count_of(row, take.count) if row else f"{take.count:>3}"
 
@@ -172,18 +172,21 @@ def fallen_lines(
     return found
 
 
-def eaten_lines(eaten: Iterable[tuple[date, str]], columns: Sequence[Column]) -> list[Line]:
-    """A line for each day that is eaten, what was eaten on it behind the day."""
+def eaten_lines(
+    eaten: Iterable[tuple[date, str]], columns: Sequence[Column], bare: Mapping[date, str]
+) -> list[Line]:
+    """A line for each day that is eaten, what was eaten on it behind the day, and one for each that
+    is gone of those on which nobody ate at home."""
     room = sum(column.width for column in columns)
-    return [
-        Line(
+    found = {day: _bare_line(day, why, gone=True) for day, why in bare.items()}
+    for day, what in eaten:
+        found[day] = Line(
             EatenKey(day),
-            ((clip(f"{week_day(day):<11}eaten: {what}", room), MUTED),),
+            ((f"{week_day(day):<11}{clip(f'eaten: {what}', room - 11)}", MUTED),),
             word=f"Eaten on {week_day(day)}: {what}. z takes back the last thing done.",
             whole=True,
         )
-        for day, what in eaten
-    ]
+    return [line for _, line in sorted(found.items(), key=lambda one: one[0])]
 
 
 def day_by_day(
@@ -206,6 +209,7 @@ def day_by_day(
     return [*found, *(line for _, line in left)]
 
 
-def _bare_line(day: date, why: str) -> Line:
-    word = f"{week_day(day)}: {why}. b: who sits at the table; h: you eat out, or at home again."
+def _bare_line(day: date, why: str, *, gone: bool = False) -> Line:
+    word = f"{week_day(day)}: {why}."
+    word += "" if gone else " b: who sits at the table; h: you eat out, or at home again."
     return Line(DayKey(day), ((f"{week_day(day):<11}{why}", MUTED),), word=word, whole=True)

@@ -270,3 +270,21 @@ async def test_enter_behind_half_a_code_shows_no_batch(larder: Pantry, codes: li
         await pilot.press("escape", "1")
         assert "No lid code begins with 1" in painted(pilot)
         assert "Lid code _ no code is typed" in painted(pilot)
+
+
+async def test_where_nothing_of_stock_is_listed_a_key_behind_a_code_acts_on_its_page(
+    larder: Pantry, codes: list[str]
+) -> None:
+    async with PantryApp(larder).run_test(size=(80, 24)) as pilot:
+        await pilot.press("y", *codes[1].lower(), "o")
+        await pilot.pause()
+        batch = larder.batch(codes[1])
+        assert batch is not None
+        opened = [c for c in larder.containers_of(batch) if c.state is State.OPEN]
+        assert len(opened) == 1, painted(pilot)
+        await pilot.press("escape", *codes[1].lower(), "O")
+        await pilot.pause()
+        assert "Type one from its first digit" in " ".join(painted(pilot).split())
+        await pilot.press(*codes[1].lower(), "u")
+        await pilot.pause()
+        assert left(larder, codes[1]) == 5

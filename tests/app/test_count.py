@@ -15,8 +15,8 @@ from pantry_tui.app.screens.count import CountScreen
 from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, open_pantry
+from pantry_tui.services.stock import act, places, view
 from pantry_tui.services.stock import count as rounds
-from pantry_tui.services.stock import places, view
 from tests.app.screens import all_lines, painted
 from tests.furnished import furnished
 
@@ -238,3 +238,40 @@ async def test_a_lot_that_is_weighed_out_says_its_weight_and_no_digit_makes_two_
         assert [one.seen for one in rounds.lines(p, p.find_place("cellar"))] == [None]
         await pilot.press("enter")
         assert [one.seen for one in rounds.lines(p, p.find_place("cellar"))] == [1]
+
+
+async def test_more_than_was_ever_put_up_is_asked_about_before_it_is_booked(p: Pantry) -> None:
+    booked = len(p.events)
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "7")
+        assert "7 of 2A peaches, and 4 were ever put up: a slip?" in said(pilot)
+        await pilot.press("enter", "f", "f")
+        await pilot.pause()
+        asked = " ".join(painted(pilot).split())
+        assert "7 of 2A peaches are counted, and 4 were ever put up. Is that so?" in asked
+        await pilot.press("1")
+        assert len(p.events) == booked
+        await pilot.press("f", "f", "2")
+        await pilot.pause()
+    assert counts(p)["peaches"] == 7, "jars that nobody recorded may be found"
+
+
+async def test_what_was_taken_and_is_found_again_is_no_slip(p: Pantry) -> None:
+    act.use(p, "2A", "2")
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "1", "4")
+        assert "a slip?" not in painted(pilot)
+        await pilot.press("f", "f")
+        await pilot.pause()
+    assert counts(p)["peaches"] == 4
+
+
+async def test_the_head_of_a_count_has_room_and_one_place_is_named_once(p: Pantry) -> None:
+    places.add(p, "the long shelf behind the cellar door", "pantry")
+    putup.put_up(p, putup.read(p, "2 jars peach jam, jam, the long shelf behind the cellar door"))
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("c", "2")
+        top, heads = painted(pilot).splitlines()[:2]
+        assert top.rstrip().endswith("1 to go")
+        assert "place" not in heads
+        assert heads.split() == ["code", "food", "size", "expected", "counted"]

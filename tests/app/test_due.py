@@ -362,7 +362,16 @@ async def test_after_a_refusal_undo_says_that_nothing_was_done(p: Pantry) -> Non
 async def test_a_key_without_a_meaning_says_so(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("O")
-        assert "O does nothing here" in said(pilot)
+        assert "O does nothing here; ? lists the keys" in said(pilot)
+
+
+async def test_a_key_of_other_rooms_says_where_it_means_something(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("x")
+        told = " ".join(said(pilot).split())
+        assert (
+            "x does nothing here, but does in S (Shelves): power cut; W (This week): skip" in told
+        )
 
 
 async def test_three_of_a_line_are_moved_by_m_3_and_the_letters_of_the_place(p: Pantry) -> None:

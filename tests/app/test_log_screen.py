@@ -9,10 +9,12 @@ from pathlib import Path
 import pytest
 
 from pantry_tui.app.main import PantryApp
+from pantry_tui.app.screens.page import Page
 from pantry_tui.core.log.payloads import Outage, Reading
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.books.logbook import log as log_text
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import places, readings
+from pantry_tui.services.stock import places, put_right, readings, undo
 from tests.app.screens import painted
 
 TODAY = date(2026, 11, 25)
@@ -88,3 +90,34 @@ async def test_of_one_place_all_that_is_known_of_it_is_asked_anew(p: Pantry) -> 
         assert "what is to be put right" in painted(pilot), "the record of a batch"
         await pilot.press("escape", "down", "w")
         assert "Of this nothing is put right here" in painted(pilot)
+
+
+async def test_enter_on_a_reading_shows_it_whole(p: Pantry) -> None:
+    readings.read_typed(p, "cellar", "70F")
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("l", "enter")
+        assert isinstance(pilot.app.screen, Page)
+        assert "measured 70 \N{DEGREE SIGN}F in cellar. " in squeezed(painted(pilot))
+        assert "w puts it right" in painted(pilot)
+
+
+async def test_what_is_put_right_has_a_mark_and_what_is_taken_back_names_no_key_for_it(
+    p: Pantry,
+) -> None:
+    readings.read_typed(p, "cellar", "70F")
+    put_right.reading(p, p.events[-1].id, "50F")
+    readings.read_typed(p, "cellar", "51F")
+    undo.undo(p)
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("l")
+        lines = painted(pilot).splitlines()
+        assert [line for line in lines if "measured 70" in line and "(put right since)" in line]
+        assert not [line for line in lines if "measured 50" in line and "put right since" in line]
+        assert "51 \N{DEGREE SIGN}F in cellar (undone)" in painted(pilot)
+        assert "It was taken back" in painted(pilot)
+        assert "put right" not in squeezed(lines[-1] + lines[-2])
+        await pilot.press("down")
+        shown = squeezed(" ".join(painted(pilot).splitlines()[-3:])).replace("\u00a0", " ")
+        assert "w put right" in shown
+    undo.undo(p)
+    assert "put right since" not in "".join(log_text(p))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import calendar
 import re
 from collections.abc import Iterator
 from datetime import date
@@ -20,11 +21,14 @@ from pantry_tui.app.widgets.linelist import LineList
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.plan import whatif
 from pantry_tui.services.plan.outlook import outlook
 from pantry_tui.services.stock import act, places, view
-from tests.app.screens import all_lines
+from tests.app.screens import all_lines, painted
 
 TODAY = date(2026, 11, 25)
+
+MONTHS = set(calendar.month_name)
 
 
 @pytest.fixture
@@ -168,3 +172,25 @@ def test_every_food_of_the_outlook_can_be_drawn(p: Pantry) -> None:
     found = outlook(p)
     for one in (*found.foods, *found.groups, found.household):
         assert len(plot(one, TODAY, 60, 4)) == 6
+
+
+async def test_what_if_says_all_of_its_example_and_cuts_no_food(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("y", "i")
+        shown = " ".join(painted(pilot).split())
+        assert whatif.EXAMPLE in shown
+        assert f"{whatif.SHORT} " in painted(pilot)
+        await pilot.press(*"away 3 to 9 jan", "enter")
+        await pilot.pause()
+        assert "then" in painted(pilot)
+        assert "…" not in painted(pilot)
+
+
+async def test_the_drawing_in_the_pane_has_room_and_says_what_its_line_means(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(120, 40)) as pilot:
+        await pilot.press("y")
+        pane = [line[82:].rstrip() for line in painted(pilot).splitlines()]
+        (head,) = [line for line in pane if "servings by week" in line]
+        assert head.endswith("─ needed")
+        (axis,) = [line for line in pane if "now " in line and "harvest in" in line]
+        assert axis.split()[-1] in MONTHS

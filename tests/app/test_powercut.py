@@ -158,3 +158,23 @@ async def test_of_one_place_it_is_asked_where_else_it_was_off(tmp_path: Path) ->
             assert "For how many hours" in painted(pilot)
         cut = [p.places[e.payload.place].name for e in p.events if isinstance(e.payload, Outage)]
     assert cut == ["fridge", "ice chest"]
+
+
+async def test_enter_on_what_now_says_that_it_takes_none(tmp_path: Path) -> None:
+    create(tmp_path / "store.db")
+    with open_pantry(tmp_path / "store.db", TODAY) as p:
+        places.add(p, "fridge", "fridge")
+        putup.put_up(p, putup.read(p, "2 packs pork, fresh, fridge, 2026-11-24"))
+        booked = len(p.events)
+        async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+            await pilot.press("S", "x", "1", *"9", "enter", "enter", "enter")
+            await pilot.pause()
+            assert "Enter alone takes none" not in painted(pilot)
+            await pilot.press("enter")
+            await pilot.pause()
+            told = " ".join(painted(pilot).split())
+            assert "Enter alone takes none of these: press 1-3, or go to one with the" in told
+            assert len(p.events) == booked
+            await pilot.press("down", "enter")
+            await pilot.pause()
+        assert len(p.events) == booked + 1, "with an arrow first, Enter takes it"

@@ -198,3 +198,20 @@ async def test_an_empty_week_says_what_to_do_next(tmp_path: Path) -> None:
             await pilot.press("W")
             shown = " ".join(painted(pilot).split())
             assert "Nothing to propose: put something up with p (put up)." in shown
+
+
+async def test_a_day_of_eating_out_is_gone_from_no_week_and_seats_nobody(demo: Pantry) -> None:
+    today = demo.today
+    wishes.out(demo, today)
+    weeks.accept(demo)
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W", "v")
+        await pilot.pause()
+        head = next(line for line in painted(pilot).splitlines() if line.startswith(" Wed 25 Nov"))
+        assert head.split()[3:] == ["away"]
+        await pilot.press("v")
+        demo.today = today + timedelta(days=1)
+        await pilot.press("D", "W")
+        await pilot.pause()
+        shown = [line for line in painted(pilot).splitlines() if "Wed 25 Nov you eat out" in line]
+        assert len(shown) == 1

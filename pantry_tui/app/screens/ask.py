@@ -33,6 +33,8 @@ KEYS = "1234567890"
 #: So many options need no letters to find one.
 FEW = 4
 LINE_KEYS = "[b]Enter[/b] does it   [@click=screen.dismiss(None)][b]Esc[/b] leaves it[/]"
+#: What Enter says in a question that nothing may be taken in by Enter alone.
+SURE = "Enter alone takes none of these: press {}, or go to one with the arrows first."
 #: Characters that stand under a line that was refused.
 WHY = 400
 #: And of a question with the answer to the one before; typed names are cut before it is.
@@ -75,6 +77,7 @@ class Choose(ModalScreen[str | None]):
         self.number, self._most, self._counts, self._sure = 1, most, counts, sure
         self._shown, self._same, self._texts = list(options), same, texts or {}
         self._found, self._digits, self._stays, self._rank = "", "", stays, rank
+        self._taken_by_none = False
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
@@ -110,7 +113,10 @@ class Choose(ModalScreen[str | None]):
     def on_key(self, event: Key) -> None:
         """A digit chooses or counts, letters narrow the options, Backspace shows all."""
         typed = event.character or ""
-        if event.key in ("backspace", "ctrl+u"):
+        self._taken_by_none = event.key == "enter" and self._sure and self._none_is_lit()
+        if self._taken_by_none:
+            pass  # Enter alone takes nothing here, and says so
+        elif event.key in ("backspace", "ctrl+u"):
             self._found = self._digits = ""
         elif typed == "?":
             self._help()
@@ -129,6 +135,10 @@ class Choose(ModalScreen[str | None]):
             self._found += typed.casefold()  # also what nothing fits: then nothing is taken
         event.stop()
         self._show()
+
+    def _none_is_lit(self) -> bool:
+        """Whether no option is under the cursor, so that Enter takes none."""
+        return bool(self._shown) and self.query_one(OptionList).highlighted is None
 
     def _help(self) -> None:
         """The keys of the question, each in a sentence."""
@@ -206,7 +216,8 @@ class Choose(ModalScreen[str | None]):
         if self._shown == [self._stays] and not self._fits(self._stays, self._found):
             takes = "nothing else here has that"
         found = f"{self._found}: {takes}" if self._found else ""
-        return "   ".join(filter(None, (many if self._most > 1 else "", found)))
+        none = SURE.format(digits_of(len(self._shown))) if self._taken_by_none else ""
+        return "   ".join(filter(None, (many if self._most > 1 else "", found, none)))
 
     def on_option_list_option_selected(self, event: OptionList.OptionSelected) -> None:
         self._pick(event.option_index)

@@ -12,6 +12,7 @@ from pantry_tui.app.format import Column, clip, count_cells, count_columns
 from pantry_tui.app.lines import heading
 from pantry_tui.app.screens.acts import Touches
 from pantry_tui.app.screens.ask import KEYS, Choose, ask_line, digits_of
+from pantry_tui.app.screens.count_slips import ask_slips
 from pantry_tui.app.screens.page import Page
 from pantry_tui.app.texts import difference_text
 from pantry_tui.app.widgets.keyline import KeyLine
@@ -142,7 +143,13 @@ class CountScreen(Touches):
             short = "Count which place?"
             whole = f"{short} The one to count next stands first."
             return (Column("which", whole if width > len(whole) + 4 else short, width - 2),)
-        return count_columns(width, longest=self.host.pantry.longest_code)
+        return count_columns(width, longest=self.host.pantry.longest_code, place=self._nested)
+
+    @property
+    def _nested(self) -> bool:
+        """Whether what is counted stands in places within it too: else no line need say where."""
+        within = self.place is not None and self.place.id
+        return any(one.parent == within for one in self.host.pantry.places.values())
 
     def source(self, columns: tuple[Column, ...]) -> Source:
         keys = self.query_one(KeyLine)
@@ -161,6 +168,9 @@ class CountScreen(Touches):
         if self.place is None:
             return self.host.day_text
         return f"{self._left} to go in {self.place.name}"
+
+    def headlines(self) -> Sequence[str]:
+        return (self.headline(), f"{self._left} to go")
 
     def say_word(self) -> None:
         self.say("" if self.table.source.total or self.place is None else self.empty)
@@ -226,6 +236,8 @@ class CountScreen(Touches):
             return
         if typed <= 999 and self._count(name, typed):
             self._typing, self._typed = name, typed
+            slip = counts.slip(self.host.pantry, self.place, name)
+            self.host.tell(slip) if slip else SaidLine.hush(self)
 
     def action_uncount(self) -> None:
         name, place = self._line_name, self.place
@@ -279,7 +291,14 @@ class CountScreen(Touches):
             self._end(BOOK, saw)
             return
         page = Differences(difference_text(found, self._left))
-        self.app.push_screen(page, lambda books: self._end(BOOK, saw) if books else self._goes_on())
+
+        def end(books: bool | None) -> None:
+            if books:
+                ask_slips(self.host, found, lambda: self._end(BOOK, saw), self._goes_on)
+            else:
+                self._goes_on()
+
+        self.app.push_screen(page, end)
 
     def _goes_on(self) -> None:
         """On the lines Enter agreed; on the page it only closes, and must not pass for a yes."""

@@ -11,6 +11,7 @@ from __future__ import annotations
 from contextlib import suppress
 from typing import TYPE_CHECKING, cast
 
+from pantry_tui.app.commands import Command, of
 from pantry_tui.app.format import clip
 from pantry_tui.app.screens.listing import ListScreen
 from pantry_tui.app.widgets.keyline import KeyLine
@@ -133,7 +134,10 @@ class LidCodes(ListScreen):
         if self._code is not None:
             self._code.say("", "no code is typed", whole=False)
         self.query_one(KeyLine).instead(_NONE)
-        self._refuse(f"No lid code begins with {shown}. Type it from its first digit, or Esc.")
+        self._refuse(
+            f"No lid code begins with {shown}. Type one from its first digit, or Esc goes back to "
+            "the list."
+        )
 
     def _typed(self, typed: str) -> None:
         """Show the code so far; the cursor goes to its line once it is whole."""
@@ -180,23 +184,30 @@ class LidCodes(ListScreen):
         the code; of a batch that is not listed here, on the page of that batch."""
         bound = self.active_bindings.get(event.key)
         letter = event.character or ""
-        if bound is None and letter.isalnum():
+        of_page = self._on_its_page(event.key) if bound is None else None
+        if bound is None and of_page is None and letter.isalnum():
             self._anew(typed, letter)
             return True
-        if bound is None or bound.binding.id not in ON_CODES:
+        if of_page is None and (bound is None or bound.binding.id not in ON_CODES):
             self.end_code()
             return False
         there: ListScreen = self
-        here = self._go_to_code(typed)
+        here = of_page is None and self._go_to_code(typed)
         self.end_code()
         if not here:
             self.host.show_batch(typed)
             there = cast(ListScreen, self.host.screen)
-        elif "/" not in typed and bound.binding.id in _CLOSED:
+        elif "/" not in typed and bound is not None and bound.binding.id in _CLOSED:
             self._go_to_closed(batch.code)
+        action = of_page.action if of_page else bound.binding.action if bound else ""
         if isinstance(there, LidCodes) and (here or there is not self):
-            there.call_later(there.act_as, bound.binding.action, typed)
+            there.call_later(there.act_as, action, typed)
         return True
+
+    def _on_its_page(self, key: str) -> Command | None:
+        """What a key that means nothing in this room does to a batch on its own page."""
+        known = of("batch", self.host.shown_keys)
+        return next((c for c in known if c.id in ON_CODES and key in c.key.split(",")), None)
 
     async def act_as(self, action: str, ref: str) -> None:
         """Do what a key does to `ref` alone, whatever else is marked."""

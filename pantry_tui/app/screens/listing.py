@@ -6,7 +6,7 @@ of: `Finds` narrows a list and jumps in it, `acts` does things to stock.
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from typing import cast
 
 from textual import on
@@ -89,6 +89,10 @@ class ListScreen(Screen[None]):
         """What stands after the rooms on the top line."""
         return self.host.day_text
 
+    def headlines(self) -> Sequence[str]:
+        """The same, and what stands there where it has no room."""
+        return (self.headline(),)
+
     # -- showing ---------------------------------------------------------------------------------
 
     def on_mount(self) -> None:
@@ -128,7 +132,7 @@ class ListScreen(Screen[None]):
             self.say(error.message)
             return
         self.table.show(columns, source, self.start, top=self.searching)
-        self.query_one(RoomLine).show(self.headline())
+        self.query_one(RoomLine).show(*self.headlines())
         self.say_word()
 
     @on(LineList.Moved)

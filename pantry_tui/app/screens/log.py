@@ -9,6 +9,7 @@ from pantry_tui.app.bindings import bindings
 from pantry_tui.app.format import Column, clip
 from pantry_tui.app.screens.acts import Undoes
 from pantry_tui.app.screens.finds import Finds
+from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Key, Line, Source
 from pantry_tui.core.log.events import Did
 from pantry_tui.services.books.logbook import NAMES, Shown, log_window
@@ -52,6 +53,30 @@ class LogScreen(Undoes, Finds):
     def source(self, columns: tuple[Column, ...]) -> Source:
         return LogLines(self.host.pantry, self.sought, columns[0].width - 1)
 
+    @property
+    def current(self) -> Shown | None:
+        """What the line under the cursor says."""
+        line, lines = self.table.current, self.table.source
+        if line is None or not isinstance(line.key, LogKey) or not isinstance(lines, LogLines):
+            return None
+        return lines.shown.get(line.key.number)
+
+    def say_word(self) -> None:
+        """No key is named that would put right what cannot be."""
+        super().say_word()
+        one = self.current
+        self.not_now = frozenset(() if one is None or may_be_put_right(one) else ("correct",))
+        self.query_one(KeyLine).without(self.not_now)
+
+    def look(self) -> None:
+        """The whole batch of the line; of what is about none, all that is said of it."""
+        one = self.current
+        if one is None or one.code:
+            super().look()
+        else:
+            said = leads(one).replace("w puts", "On its line w puts")
+            self.host.show_page(f"{one.text}.\n\n{said}Its id: {one.id[-NAMES:]}.")
+
     def action_correct(self) -> None:
         """What the line says is put right: a reading, a power cut, the record of its batch."""
         from pantry_tui.app.screens.putright import put_act_right
@@ -61,12 +86,26 @@ class LogScreen(Undoes, Finds):
             put_act_right(self.host, line.key.id, line.ref, self.reload)
 
 
+def may_be_put_right(one: Shown) -> bool:
+    """Whether w does anything with it: not with what was taken back."""
+    return not one.undone and (bool(one.code) or one.kind in _PUT_RIGHT)
+
+
+def leads(one: Shown) -> str:
+    """What there is to do with a line."""
+    back = "It was taken back and does not count. " if one.undone else ""
+    if one.code:
+        return f"{back}Enter shows {one.code} whole. "
+    return back or ("w puts it right. " if one.kind in _PUT_RIGHT else "This is about no batch. ")
+
+
 class LogLines:
     """The log from its end, some lines at a time."""
 
     def __init__(self, pantry: Pantry, text: str, width: int) -> None:
         self._pantry, self._text, self._width = pantry, text, width
         self.total = log_window(pantry, 0, 0, text=text)[0]
+        self.shown: dict[int, Shown] = {}  # what is painted, by its number
 
     def lines(self, start: int, stop: int) -> Sequence[Line]:
         start, stop = max(start, 0), min(stop, self.total)
@@ -79,11 +118,9 @@ class LogLines:
 
     def _line(self, number: int, one: Shown) -> Line:
         whole = "" if len(one.text) <= self._width else f"{one.text}. "
-        leads = f"Enter shows {one.code} whole. " if one.code else "This is about no batch. "
-        if one.kind in _PUT_RIGHT:
-            leads = "w puts it right. "
+        self.shown[number] = one
         key = LogKey(self._text, number, one.id)
-        word = f"{whole}{leads}Its id: {one.id[-NAMES:]}."
+        word = f"{whole}{leads(one)}Its id: {one.id[-NAMES:]}."
         return Line(key, ((clip(one.text, self._width), ""),), one.code, word=word)
 
     def where(self, key: Key) -> int | None:

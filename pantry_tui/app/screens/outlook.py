@@ -118,7 +118,7 @@ class OutlookScreen(Undoes, Books, Beside):
         one = self._ahead(line)
         if one is None:
             return ""
-        drawn = "\n".join(plot(one, self.host.pantry.today, PANE - 2, HIGH))
+        drawn = "\n".join(plot(one, self.host.pantry.today, PANE - 3, HIGH))
         return "\n\n".join([drawn, *sentences(one, whole=True)])
 
     def say_word(self) -> None:
@@ -143,8 +143,8 @@ class OutlookScreen(Undoes, Books, Beside):
 
         pantry = self.host.pantry
         question = TypeLine(
-            "What if? Parts between commas",
-            whatif.EXAMPLE,
+            f"What if? Parts between commas, as in: {whatif.EXAMPLE}",
+            whatif.SHORT,
             accept=lambda typed: whatif.read_line(pantry, typed),
         )
 

@@ -16,6 +16,7 @@ from pantry_tui.app.weeklines import (
     DayKey,
     DishKey,
     EatenKey,
+    FallenKey,
     LeftOutKey,
     RestKey,
     TakeKey,
@@ -74,14 +75,16 @@ class WeekScreen(Acts, RowWords, Beside):
         self._days |= {ThawKey(take.containers[0]): take.day for take in takes}
         thaw = thaw_lines(takes, rows, self.host.pantry.today)
         below = self._below(found, columns)
-        eaten = eaten_lines(found.eaten, columns)
+        gone = {day: why for day, why in found.bare.items() if day < found.first}
+        eaten = eaten_lines(found.eaten, columns, gone)
         # What must be eaten today stands above the days, what else is to be known below them.
         first = self._notes(found.urgent, columns)
         mine = rows_named(self.host.pantry, {one.containers[0] for one in found.fallen})
         first += fallen_lines(found.fallen, mine, columns, self.host.said)
         rest = self._notes(filter(None, (found.no_main, *found.later)), columns)
         head = [heading(Heading(_NOTES), _NOTES)] if rest else []
-        days = day_by_day(lines, laid, found.bare)
+        ahead = {day: why for day, why in found.bare.items() if day not in gone}
+        days = day_by_day(lines, laid, ahead)
         none = headings(self.host.said(found.nothing), columns, 2) if found.nothing else []
         return Listed([*none, *thaw, *first, *eaten, *days, *head, *rest, *below])
 
@@ -167,7 +170,7 @@ class WeekScreen(Acts, RowWords, Beside):
         key = line.key if line else None
         day = (
             key.day
-            if isinstance(key, DayKey | DishKey | EatenKey)
+            if isinstance(key, DayKey | DishKey | EatenKey | FallenKey)
             else self._days.get(key)
             if key
             else None

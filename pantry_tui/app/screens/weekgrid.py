@@ -54,7 +54,7 @@ class WeekGrid(AsList, WeekScreen):
         refs = [str(at) for at in range(len(takes))]
         said = dict(found.table) | {day: f"Eaten: {what}." for day, what in found.eaten}
         drawn = week_rows(
-            {day: eats.sit(day) for day in days},
+            {day: 0 if day in found.bare else eats.sit(day) for day in days},
             dict(zip(refs, takes, strict=True)),
             self.room,
             said,

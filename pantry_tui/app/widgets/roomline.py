@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from rich.cells import cell_len
 from textual.content import Content
 from textual.widgets import Static
 
@@ -24,16 +25,18 @@ class RoomLine(Static):
     def __init__(self, here: str) -> None:
         super().__init__(id="rooms")
         self._here = here
-        self._shown: tuple[str, bool] | None = None
+        self._shown: tuple[tuple[str, ...], int] | None = None
 
-    def show(self, note: str) -> None:
-        """Rooms, then a note of ours (the day, a count)."""
-        shown = note, self.app.size.width >= WORDS
+    def show(self, *notes: str) -> None:
+        """Rooms, then a note of ours (the day, a count): the first that has room, else the last."""
+        shown = notes, self.app.size.width
         if shown == self._shown:
             return
         self._shown = shown
-        parts = [self._part(command) for command in COMMANDS if command.id in ROOM_IDS]
-        self.update(Content("").join(parts) + Content(f" {note}"))
+        rooms = Content("").join(self._part(one) for one in COMMANDS if one.id in ROOM_IDS)
+        room = self.app.size.width - rooms.cell_length - 3
+        note = next((one for one in notes if cell_len(one) <= room), notes[-1])
+        self.update(rooms + Content(f" {note}"))
 
     def _part(self, command: Command) -> Content:
         here = command.id == self._here

@@ -53,7 +53,8 @@ def _row(one: OnDay) -> tuple[str, ...]:
     if one.rest:
         return (*named, REST, "", "", "", take.dish)
     thaw = say(take.thaw_by) if take.thaw_by else ""
-    much, some = take.amount or str(take.count), kitchen_count(take.servings)
+    some = kitchen_count(take.servings)
+    much = take.amount or take.rest_of_one or str(take.count)
     return (*named, much, take.place, some, thaw, take.dish)
 
 

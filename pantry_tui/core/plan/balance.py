@@ -8,6 +8,7 @@ from datetime import date
 
 from pantry_tui.core.plan.days import Chosen, Table, begun_on, while_open
 from pantry_tui.core.plan.menu import Menu, Pick, Why
+from pantry_tui.core.plan.plate import FED
 from pantry_tui.core.words import Role
 
 #: What lies where the household put it, or where guests are.
@@ -112,7 +113,7 @@ def _can_wait(menu: Menu, table: Table) -> Iterator[Pick]:
 def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bool:
     """Whether another main is enough on its day, and it can lie on `day` as well."""
     rest = sum(p.on(pick.day) for p in beside) - pick.parts[0]
-    return rest >= table.appetite.sit(pick.day) / 2 and _fits(pick, table, day)
+    return rest >= FED * table.appetite.sit(pick.day) and _fits(pick, table, day)
 
 
 def _fits(pick: Pick, table: Table, day: date) -> bool:

@@ -43,6 +43,7 @@ _OF_ONE = frozenset({Group.MEAT, Group.FISH, Group.DAIRY, Group.MEAL})
 _THROWN = (SignVerdict.DO_NOT_TASTE, SignVerdict.DISCARD)
 #: Signs that a lid never sealed, found while the jar may still be saved.
 _WITHIN_A_DAY = ("unsealed within a day",)
+_FLOOD = "flood water"
 #: What is done with a pile of which some is bad.
 CULL = (
     "Take out and discard every piece that shows it, and what it touched if that is wet or soft; "
@@ -60,6 +61,8 @@ def of_sisters(sign: Sign, found: Found) -> Sisters:
     """What the sign says of the others."""
     if sign.words.startswith(_WITHIN_A_DAY):
         return Sisters.TEST
+    if sign.suspect_batch and _FLOOD in sign.words:
+        return Sisters.SUSPECT  # it came over all that stood there, whatever became of this one
     if found.pile:
         bad = sign.suspect_batch or sign.verdict in _THROWN
         return Sisters.LOOK_OVER if bad else Sisters.NOTHING
@@ -71,7 +74,7 @@ def of_sisters(sign: Sign, found: Found) -> Sisters:
 
 
 #: What happened to all that lies there, and shows on no piece of it.
-_TO_ALL = ("flood water", "unchilled")
+_TO_ALL = (_FLOOD, "unchilled")
 
 
 def of_pile(sign: Sign, verdict: Verdict, found: Found) -> Verdict:

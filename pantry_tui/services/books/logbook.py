@@ -9,6 +9,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import Did, Event
+from pantry_tui.core.log.events import standing as standing_of
 from pantry_tui.core.text import agreed, counted
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.pick import batch_named, name_of
@@ -17,6 +18,8 @@ from pantry_tui.store.store import reading
 
 #: So many letters of the end of an id name an act; fewer are taken for something else.
 NAMES = 6
+#: What stands behind a line that does not count any more.
+UNDONE, PUT_RIGHT = " (undone)", " (put right since)"
 _TAKEN_BACK = said.Undo | said.Redo
 
 
@@ -31,15 +34,18 @@ class LogLine:
     code: str
     says: str
     undone: bool
+    replaced: bool = False  # put right since: another act stands in its place
 
 
 class Shown(NamedTuple):
-    """A line of the log in words, with the lid code of its batch ("" for none), its id and kind."""
+    """A line of the log in words, with the lid code of its batch ("" for none), its id and kind,
+    and whether it was taken back."""
 
     code: str
     text: str
     id: str
     kind: str
+    undone: bool = False
 
 
 def log(p: Pantry, code: str | None = None) -> list[str]:
@@ -101,7 +107,16 @@ def _about(p: Pantry, code: str) -> tuple[str, tuple[str, ...]]:
 def _lines(p: Pantry, events: Sequence[Event]) -> list[LogLine]:
     with reading(p.path):
         gone = events_of.undone(p.store.db)
-    return [_line(p, event, event.id in gone) for event in events]
+        newer = _put_right(p, events)
+    return [_line(p, one, one.id in gone, one.id in newer) for one in events]
+
+
+def _put_right(p: Pantry, events: Sequence[Event]) -> set[str]:
+    """The readings and power cuts in whose place another one stands."""
+    kinds = said.Reading | said.Outage
+    places = {one.payload.place for one in events if isinstance(one.payload, kinds)}
+    standing = (one for at in sorted(places) for one in events_of.of_place(p.store.db, at))
+    return {getattr(one.payload, "instead_of", "") for one in standing_of(standing)} - {""}
 
 
 def hour_of(event: Event) -> str:
@@ -109,17 +124,18 @@ def hour_of(event: Event) -> str:
     return "" if event.at is None or event.at < 0 else f"{event.at // 60:02d}:{event.at % 60:02d}"
 
 
-def _line(p: Pantry, event: Event, undone: bool) -> LogLine:
-    day = event.day.isoformat()
-    code = _code(p, event)
-    return LogLine(event.id, day, hour_of(event), event.did.value, code, describe(p, event), undone)
+def _line(p: Pantry, event: Event, undone: bool, replaced: bool) -> LogLine:
+    day, at, did = event.day.isoformat(), hour_of(event), event.did.value
+    return LogLine(
+        event.id, day, at, did, _code(p, event), describe(p, event), undone, replaced and not undone
+    )
 
 
 def _shown(line: LogLine) -> Shown:
-    undone = " (undone)" if line.undone else ""
+    mark = UNDONE if line.undone else PUT_RIGHT if line.replaced else ""
     day = dates.say(dates.iso(line.day))
-    text = f"{day}{' ' + line.at if line.at else ''}: {line.says}{undone}"
-    return Shown(line.code, text, line.id, line.kind)
+    text = f"{day}{' ' + line.at if line.at else ''}: {line.says}{mark}"
+    return Shown(line.code, text, line.id, line.kind, line.undone)
 
 
 def _code(p: Pantry, event: Event) -> str:

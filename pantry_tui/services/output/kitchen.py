@@ -59,7 +59,7 @@ def _day(day: date, takes: Sequence[Take], view: WeekView) -> str:
 
 
 def _much(take: Take) -> str:
-    return clean(take.amount or str(take.count))
+    return clean(take.amount or take.rest_of_one or str(take.count))
 
 
 def _food(take: Take) -> str:
@@ -98,7 +98,8 @@ def _all_of(lot: Sequence[Take]) -> str:
     """ "3 × 1.25 lb", or so many containers."""
     amounts: dict[str, int] = {}
     for take in lot:
-        amounts[take.amount] = amounts.get(take.amount, 0) + (1 if take.amount else take.count)
+        much = take.amount or take.rest_of_one
+        amounts[much] = amounts.get(much, 0) + (1 if much else take.count)
     said = (
         str(times) if not much else much if times == 1 else f"{times} × {much}"
         for much, times in amounts.items()

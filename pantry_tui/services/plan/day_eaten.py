@@ -19,8 +19,10 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import beside
+from pantry_tui.services.plan.rows import NEXT
 from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, left_of
+from pantry_tui.services.stock.fit import fit
 from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.seen import At
 from pantry_tui.services.stock.warm_fridge import said_before
@@ -68,14 +70,13 @@ def eaten(p: Pantry, day: date) -> Done:
             f"{day.isoformat()}`) before you mark it eaten."
         )
     todo = [entry for entry in draft.plan if day in days_ahead(p, entry)]
-    gone_off = {one.id: _why_unfit(p, one) for entry in todo for one in _unfit(p, entry)}
-    todo = [entry for entry in todo if left_of(p, entry)]
+    gone_off = {one.id: _why_unfit(p, one) for entry in todo for one in _unfit(p, entry, day)}
+    todo = [entry for entry in todo if _left(p, entry, day)]
     if not todo:
-        raise Refused(
-            " ".join([f"Nothing is left to eat for {dates.say(day)}.", *gone_off.values()])
-        )
+        nothing = f"This week's plan has nothing more for {dates.say(day)}."
+        raise Refused(" ".join([nothing, *(gone_off.values() or [NEXT])]))
     steps = [step for entry in todo for step in _steps(p, entry, day)]
-    going_on = _going_on(p, todo, steps)
+    going_on = _going_on(p, todo, steps, day)
     if not steps and all(beside(p, entry) for entry in todo):
         return Done(f"{dates.say(day)}: nothing to book. {going_on}", tuple(gone_off.values()))
     with p.together():
@@ -158,12 +159,24 @@ def _part(entry: Entry, containers: tuple[str, ...]) -> Entry:
     )
 
 
-def _unfit(p: Pantry, entry: Entry) -> Iterator[Container]:
+def _left(p: Pantry, entry: Entry, day: date) -> list[Container]:
+    """Its containers that may be booked as eaten on that day: of a day that is gone also what was
+    in date then and is not by now."""
+    found = left_of(p, entry)
+    if day >= p.today:
+        return found
+    known = {one.id for one in found}
+    here = (p.stock.containers.get(id_) for id_ in entry.containers)
+    then = [one for one in here if one is not None and one.here]
+    return [one for one in then if one.id in known or fit(p, one, At(day))]
+
+
+def _unfit(p: Pantry, entry: Entry, day: date) -> Iterator[Container]:
     """Its containers that stand there and are left out, since they are not fit on that day."""
-    fit = {one.id for one in left_of(p, entry)}
+    left = {one.id for one in _left(p, entry, day)}
     for id_ in entry.containers:
         container = p.stock.containers.get(id_)
-        if container is not None and container.here and id_ not in fit:
+        if container is not None and container.here and id_ not in left:
             yield container
 
 
@@ -191,13 +204,13 @@ def _say_eaten(p: Pantry, day: date, steps: Sequence[_Step]) -> str:
     return " ".join(found)
 
 
-def _going_on(p: Pantry, todo: Sequence[Entry], steps: Sequence[_Step]) -> str:
+def _going_on(p: Pantry, todo: Sequence[Entry], steps: Sequence[_Step], day: date) -> str:
     """What of the day nothing is booked of, and why: it is open already, or nobody knows how much
     is in it."""
     begun = {step.entry for step in steps}
     of: dict[str, list[str]] = {"Open already": [], "How much is in it is not known": []}
     for entry in todo:
-        for one in left_of(p, entry) if entry not in begun else ():
+        for one in _left(p, entry, day) if entry not in begun else ():
             shut = one.state is State.SEALED
             why = "How much is in it is not known" if shut else "Open already"
             of[why].append(f"{name_of(p, one)} {_food(p, one)}")
@@ -211,7 +224,7 @@ def _going_on(p: Pantry, todo: Sequence[Entry], steps: Sequence[_Step]) -> str:
 def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
     """The containers of an entry, and what is booked of each on that day. Beside the meals one
     jar is open at a time."""
-    left = left_of(p, entry)
+    left = _left(p, entry, day)
     aside = beside(p, entry)
     if aside and any(one.state is not State.SEALED for one in left):
         return

@@ -11,6 +11,9 @@ from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan.appetite import at_table
 from pantry_tui.services.stock.rows import DueRow
 
+#: What is to be done on a day of an accepted week for which nothing more is planned.
+USE_IT = "What you eat all the same is used by its code (`use CODE`)"
+NEXT = f"{USE_IT}; accept the week again (`week --accept`) to plan the days to come."
 EAT_OUT = "you eat out."
 #: What is said of a day on which nobody eats at home, and in a row of its own.
 _BARE = {f"{at_table(0)}.": f"away: {at_table(0)}", EAT_OUT: EAT_OUT.rstrip(".")}
@@ -40,7 +43,14 @@ class Take:
     role: str = ""
     left: str = ""  # what is in it, where it is drawn from
     begun: bool = False  # it stands open, and nobody knows how much of it is left
+    open: bool = False  # it was opened before
     now: str = ""  # its verdict, where no plan proposes it by itself: "unknown"
+
+    @property
+    def rest_of_one(self) -> str:
+        """What is left of the one that was begun, where that is known, else that it is open; "" of
+        what is fetched whole."""
+        return (self.left or ("1 open" if self.open else "")) if self.count == 1 else ""
 
 
 class OnDay(NamedTuple):
@@ -148,9 +158,10 @@ class WeekView:
 
     @property
     def bare(self) -> Mapping[date, str]:
-        """Its days to come on which nobody eats at home, each with why: they have a row each."""
+        """Its days on which nobody eats at home, each with why: they have a row each. Those of an
+        accepted week stay in it when they are gone."""
         bare = ((day, _BARE.get(_but_day(day, said), "")) for day, said in self.table)
-        return {day: why for day, why in bare if why and day >= self.first}
+        return {day: why for day, why in bare if why and (self.accepted or day >= self.first)}
 
     @property
     def seats_said(self) -> list[tuple[date, str]]:
@@ -163,12 +174,21 @@ class WeekView:
         if self.to_come:
             return ""
         if self.accepted:
-            return "Nothing is left to eat of this week's plan."
+            return f"Nothing is left to eat of this week's plan. {self.what_next}"
         if self.stocked:
             return "Nothing in store asks to be eaten this week."
         if self.waiting:
             return "Nothing is ready to be eaten yet: see below what needs care."
         return "Nothing to propose: put something up with `pantry-tui putup`."
+
+    @property
+    def what_next(self) -> str:
+        """What is to be done where an accepted week has nothing more."""
+        if not self.stocked:
+            return "Nothing else in store is fit to eat."
+        if self.first >= self.end:
+            return f"{USE_IT}; a new week begins tomorrow."
+        return NEXT
 
     @property
     def table_said(self) -> list[tuple[date, str]]:

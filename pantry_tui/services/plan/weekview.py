@@ -27,6 +27,7 @@ from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
 from pantry_tui.services.plan.two_mains import second_mains
+from pantry_tui.services.plan.was_eaten import was_eaten
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_at_home, fit_on, left_of
 from pantry_tui.services.plan.weeknotes import (
     days_gone,
@@ -118,7 +119,7 @@ def view(
         stocked=any(one.usable for one in stands(p)),
         no_thaw=tuple(no_thaw),
         cautions=(CAUTION,),
-        eaten=tuple(_eaten(p, draft)),
+        eaten=tuple(was_eaten(p, draft)),
         first=first,
         urgent=urgent,
         fallen=tuple(fallen(p, draft, draft.plan or (), (*coming, *found.kept))),
@@ -202,19 +203,6 @@ def _table(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
             yield day, f"{dates.say(day)}: {at_table(eats.table[day])}."
 
 
-def _eaten(p: Pantry, draft: WeekDraft) -> Iterable[tuple[date, str]]:
-    """Day by day what was eaten by the plan; a booking that was taken back is none."""
-    found: dict[date, list[str]] = defaultdict(list)
-    for entry in draft.plan or ():
-        batches = dict.fromkeys(p.stock.containers[id_].batch for id_ in entry.containers)
-        names = [f"{p.stock.batches[id_].code} {p.stock.batches[id_].food.name}" for id_ in batches]
-        for day, group in entry.booked:
-            if p.stands(group):
-                found[day] += [one for one in names if one not in found[day]]
-    for day in sorted(found):
-        yield day, ", ".join(found[day])
-
-
 def _part(p: Pantry, entry: Entry, left: Sequence[Container]) -> float:
     """Servings that the week takes of them."""
     if entry.amount:
@@ -249,5 +237,6 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float, sec
         role=role_at_table(p, batch.food.name, batch.food.group, batch.method, drawn=first.bulk),
         left=first.amount,
         begun=first.state is State.OPEN and first.left == first.first,
+        open=first.state is State.OPEN,
         now=judged.verdict.value if judged.verdict is Verdict.UNKNOWN else "",
     )

@@ -25,6 +25,7 @@ from pantry_tui.services.plan.putup_next import Ask
 
 _EAT = re.compile(r"(.+?) (\d{1,3}(?:\.\d{1,2})?)(?: servings)?(?: a week)?")
 _LINE = re.compile(r"(people|guests|away|without|eat)\b[ :]*(.*)")
+SHORT = "guests 6 from 24 dec to 2 jan, without beans"
 EXAMPLE = "people 4, guests 6 from 24 dec to 2 jan, away 3 to 9 jan, without beans, eat potatoes 15"
 
 

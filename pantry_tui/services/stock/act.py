@@ -220,8 +220,17 @@ def several(p: Pantry, refs: Sequence[str], do: Callable[[str], Done]) -> Done:
     with p.together():
         done = [do(ref) for ref in refs]
     warnings = tuple(dict.fromkeys(word for one in done for word in one.warnings))
-    told = _all_of(done) or f"{len(done)} times. {done[-1].message}"
-    return Done(told, warnings, tuple(name for one in done for name in one.containers))
+    named = tuple(name for one in done for name in one.containers)
+    return Done(_all_of(done) or _each_of(done, named), warnings, named)
+
+
+def _each_of(done: Sequence[Done], named: Sequence[str]) -> str:
+    """What was done to each: to two by their sentences, to more by their names."""
+    if len({name.partition("/")[0] for name in named}) == 1:
+        return f"{len(done)} times. {done[-1].message}"
+    if len(done) == 2:
+        return " ".join(one.message for one in done)
+    return f"{len(done)} times: {', '.join(named)}. The last: {done[-1].message}"
 
 
 def _all_of(done: Sequence[Done]) -> str:

@@ -318,6 +318,18 @@ def _exceeded(p: Pantry, batch: Batch, extra: int) -> int | None:
     return len(mine) if sum(one.here for one in mine) + extra > len(mine) and not heap else None
 
 
+def slip(p: Pantry, place: Place, key: str) -> str:
+    """That more is counted on a line than was ever put up, "" where not."""
+    line = next((one for one in lines(p, place, gone=True) if one.key == key), None)
+    if line is None or line.seen is None:
+        return ""
+    ever = _exceeded(p, batch_named(p, line.code), line.seen - line.expected)
+    if ever is None:
+        return ""
+    was = agreed(ever, "was", "were")
+    return f"{line.seen} of {line.code} {line.food}, and {ever} {was} ever put up: a slip?"
+
+
 def from_counts(p: Pantry, place: Place, seen: Mapping[str, int]) -> list[Difference]:
     """Counts by lid code, for the command line. Raises BadInput, Refused."""
     for code, number in seen.items():

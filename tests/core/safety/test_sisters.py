@@ -69,6 +69,11 @@ def test_one_bad_apple_is_culled_and_the_crate_looked_over(
     assert of_sisters(sign(verdict, suspect=suspect), PIECE) is told
 
 
+@pytest.mark.parametrize("found", [SEALED, PIECE, Found(90, 3, False)])
+def test_a_flood_came_over_all_that_stood_there(found: Found) -> None:
+    assert of_sisters(sign(words="stood in flood water"), found) is Sisters.SUSPECT
+
+
 @pytest.mark.parametrize("verdict", list(Verdict))
 def test_a_bad_piece_does_not_throw_the_pile_away(verdict: Verdict) -> None:
     thrown = verdict in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)

@@ -9,8 +9,9 @@ from typing import Any
 
 import pytest
 
+from pantry_tui.cli.printing import week as printing
 from pantry_tui.core.dataclass import replace
-from pantry_tui.core.words import State
+from pantry_tui.core.words import State, Verdict
 from pantry_tui.errors import Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.lookup import signs
@@ -20,7 +21,7 @@ from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import act, places, undo, view
 from tests.services.plan.putting_up import up
 
-TODAY = date(2026, 11, 5)
+TODAY, DAY = date(2026, 11, 5), timedelta(days=1)
 
 
 @pytest.fixture
@@ -188,7 +189,7 @@ def test_of_what_is_never_opened_or_stays_frozen_each_day_takes_its_meal(fish: P
         for name in (name for take in lay for name in take.containers):
             assert after.get(name, "gone") != before[name]
             assert name in done.message
-        with pytest.raises(Refused, match="Nothing is left"):
+        with pytest.raises(Refused, match="has nothing more for"):
             weeks.eaten(fish, today)
     undo.undo(fish)
     assert amounts_by_name(fish) == before
@@ -294,3 +295,108 @@ def test_a_bird_on_the_last_day_was_thawed_as_told_and_its_meal_is_taken(p: Pant
     p.today = sunday
     (row,) = view.due(p)
     assert row.discard_after == late, "as if it had been booked on its day"
+
+
+def test_what_was_only_set_to_thaw_is_not_told_as_eaten(fish: Pantry) -> None:
+    """Of the turkey nothing is eaten on the day on which it is taken out."""
+    draft = weekdraft.load(fish)
+    assert draft.plan is not None
+    turkey, rest = next((e, [o for o in draft.plan if o is not e]) for e in draft.plan if e.thaw_by)
+    fish.today = turkey.days[0]
+    late = turkey._replace(thaw_by=turkey.days[0], days=(*turkey.days, turkey.days[-1] + DAY))
+    with fish.writing():
+        weekdraft.save(fish, replace(draft, plan=(late, *rest)))
+    weeks.eaten(fish, turkey.days[0])
+    told = dict(weeks.week(fish).eaten)[turkey.days[0]]
+    eaten, _, thawing = told.partition("; set to thaw: ")
+    name = fish.stock.batches[fish.stock.containers[turkey.containers[0]].batch].food.name
+    assert name in thawing
+    assert name not in eaten
+    undo.undo(fish)
+    assert not weeks.week(fish).eaten
+
+
+def test_a_day_of_eating_out_stays_in_the_accepted_week_when_it_is_gone(p: Pantry) -> None:
+    up(p, "20 lb potatoes, cellar-stored, bins, 2026-10-01")
+    wishes.out(p, TODAY)
+    weeks.accept(p)
+    p.today = TODAY + 2 * DAY
+    found = weeks.week(p)
+    assert found.bare[TODAY] == "you eat out"
+    assert any("you eat out" in line for line in printing.week(found))
+
+
+def test_of_a_proposed_week_only_days_to_come_are_told(p: Pantry) -> None:
+    up(p, "20 lb potatoes, cellar-stored, bins, 2026-10-01")
+    wishes.out(p, TODAY)
+    p.today = TODAY + DAY
+    assert TODAY not in weeks.week(p).bare
+
+
+def test_an_open_jar_is_in_the_week_as_what_is_left_of_it(p: Pantry) -> None:
+    beans = up(p, "3 pint jars runner beans, pressure canned, larder, 2026-10-01")
+    act.use(p, beans, "half")
+    whole = up(p, "2 pint jars carrots, pressure canned, larder, 2026-10-01")
+    act.open_(p, whole)
+    for code in (beans, whole):
+        wishes.pin(p, f"{code}/1", TODAY)
+    found = {take.containers[0]: take.rest_of_one for take in weeks.week(p).take}
+    assert found[f"{beans}/1"] == "1/2 pint"
+    assert found[f"{whole}/1"] == "1 open"
+    assert not any(left for name, left in found.items() if name.endswith(("/2", "/3")))
+    rows = [line.split() for line in printing.week(weeks.week(p))]
+    assert any(row[4:5] == [beans] and "1/2" in row for row in rows)
+
+
+def test_where_nothing_more_is_planned_it_is_said_what_to_do(p: Pantry) -> None:
+    up(p, "20 lb potatoes, cellar-stored, bins, 2026-10-01")
+    weeks.accept(p)
+    draft = weekdraft.load(p)
+    with p.writing():
+        weekdraft.save(p, replace(draft, plan=()))
+    with pytest.raises(Refused, match=r"nothing more for Thu 5 Nov 2026\. .*`week --accept`"):
+        weeks.eaten(p, TODAY)
+    assert "`week --accept`" in weeks.week(p).nothing
+    p.today = TODAY + 6 * DAY
+    assert "a new week begins tomorrow" in weeks.week(p).nothing
+
+
+def test_what_was_in_date_on_a_day_that_is_gone_is_booked_as_eaten_then(p: Pantry) -> None:
+    soup = up(p, "1 tub bean soup, cooked meal, fridge, 2026-11-03")
+    wishes.pin(p, f"{soup}/1", TODAY)
+    weeks.accept(p)
+    p.today = TODAY + 4 * DAY
+    assert view.everything(p)[0].verdict is Verdict.DISCARD
+    done = weeks.eaten(p, TODAY)
+    assert done.containers == (f"{soup}/1",)
+    assert soup not in {row.code for row in view.due(p)}
+    assert soup in dict(weeks.week(p).eaten)[TODAY]
+
+
+def test_what_was_past_its_date_on_that_day_is_not(p: Pantry) -> None:
+    soup = up(p, "1 tub bean soup, cooked meal, fridge, 2026-11-03")
+    wishes.pin(p, f"{soup}/1", TODAY)
+    weeks.accept(p)
+    draft = weekdraft.load(p)
+    assert draft.plan is not None
+    late = TODAY + 3 * DAY
+    with p.writing():
+        plan = tuple(entry._replace(days=(late,)) for entry in draft.plan)
+        weekdraft.save(p, replace(draft, plan=plan))
+    p.today = TODAY + 4 * DAY
+    with pytest.raises(Refused, match="discard"):
+        weeks.eaten(p, late)
+
+
+def test_what_is_told_of_a_day_is_what_was_told_when_it_was_booked(p: Pantry) -> None:
+    """A relish that was open before is on no day's list; what was opened is not eaten up."""
+    jam = up(p, "6 half-pint jars peach jam, jam, larder, 2026-10-01")
+    act.open_(p, f"{jam}/1")
+    soup = up(p, "2 quart jars vegetable soup, pressure canned minutes=90 psi=11, larder")
+    wishes.pin(p, f"{soup}/1", TODAY)
+    weeks.accept(p)
+    done = weeks.eaten(p, TODAY)
+    assert f"Opened: {soup}/1" in done.message
+    told = dict(weeks.week(p).eaten)[TODAY]
+    assert f"opened: {soup} " in told
+    assert jam not in told

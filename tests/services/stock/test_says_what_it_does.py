@@ -84,3 +84,24 @@ def test_a_note_that_went_into_the_record_does_not_say_that_it_changes_nothing(
         assert judged.verdict is Verdict.SOUND
         if silent:
             assert judged.discard_after == date(2026, 11, 30)
+
+
+def test_of_several_batches_each_is_named(larder: Pantry) -> None:
+    codes = [
+        put_up(larder, read(larder, line)).code
+        for line in (
+            "2 jars strawberry jam, jam, larder",
+            "2 pint jars peaches, boiling-water canned, larder, minutes=30",
+            "2 jars raspberry jam, jam, larder",
+        )
+    ]
+    two = act.several(larder, codes[:2], lambda ref: act.use(larder, ref))
+    assert f"Used {codes[0]}/1 strawberry jam" in two.message
+    assert f"Used {codes[1]}/1 peaches" in two.message
+    three = act.several(larder, codes, lambda ref: act.use(larder, ref))
+    assert three.message.startswith(f"3 times: {codes[0]}/2, {codes[1]}/2, {codes[2]}/1. The last:")
+    undo.undo(larder)
+    more = [codes[2], codes[2]]
+    assert act.several(larder, more, lambda ref: act.use(larder, ref)).message.startswith(
+        "2 times."
+    )
