@@ -312,6 +312,14 @@ def costs(db: sqlite3.Connection, day: str) -> dict[str, Cost]:
     return {place: Cost(*(one or 0 for one in row)) for place, *row in found}
 
 
+def codes_in(db: sqlite3.Connection, place: str, methods: Iterable[str]) -> list[str]:
+    """The lid codes of what stands in a place by any of these methods."""
+    many = list(methods)
+    marks = ", ".join("?" * len(many))
+    sql = f"SELECT DISTINCT code FROM lines WHERE place = ? AND method IN ({marks}) ORDER BY code"
+    return [row[0] for row in db.execute(sql, (place, *many))]
+
+
 def resting_on_later(db: sqlite3.Connection, minute: int, day: str) -> list[str]:
     """The batches with lines that rest on a fact, or were judged on a day, later than this."""
     sql = "SELECT DISTINCT batch FROM main.lines WHERE +facts_to > ? OR +facts_min > ?"

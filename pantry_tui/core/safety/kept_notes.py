@@ -34,12 +34,14 @@ from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_contact import came_in, past_it
 from pantry_tui.core.safety.note_cooling import Late, chilled_late
 from pantry_tui.core.safety.note_finer import finer
+from pantry_tui.core.safety.note_labels import EITHER_WAY
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_orders import set_aside
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_states import done_of
+from pantry_tui.core.safety.note_times import plainly
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.signs import Sign, signs_for
@@ -77,16 +79,28 @@ _CURED = _DRY | {Method.SALTED, Method.HOT_SMOKED, Method.COLD_SMOKED}
 #: The fewest days that these work in the warmest place that is published, 70 to 75 °F (USDA AIB
 #: 539, guide 6, fermented foods).
 _WORKS = {"sauerkraut": 21, "fermented dill pickles": 21}
+#: But what is ground has no water and no air.
+_DRIED = (
+    r"\b(?:(?:sun|air|oven|freeze|home|well|fully)[ -]?)?(?:dried|dry|dehydrated) "
+    r"(?!(?:\w+ )?(?:powder|flakes?|ground|chill?i\w*|chil[ie]s?|peppercorns?))"
+)
 #: A time and nothing else, which goes with what stands before it.
 _HOW_LONG = (
     r"^(?:(?:for|about|over|nearly|all|of|maybe|a|half|the|until|till|0\.5|whole|good) )*"
     r"(?:\d+(?:\.\d+)? )?(?:hours?|hrs?|minutes?|mins?|days?|night|morning|afternoon|"
     r"over ?night)$"
 )
+_LATE = {
+    Late.SURELY: f"{WARM}: discard.",
+    Late.PERHAPS: PERHAPS_WARM,
+    Late.UNCLEAR: f"a time in it was not understood, and {PERHAPS_WARM}",
+}
 #: No publication is about it: who wrote so had a reason.
 _SET_ASIDE = (
     "somebody set it aside, so nobody eats it. Where it is spoilt or recalled, say so with `sign`."
 )
+#: Of a list: a cross, a dash or a mark of a question under "OK?".
+_EITHER_WAY = "whether that is a yes or a no nobody can tell. Put the note right with one of them."
 
 
 def doubted_kept(
@@ -116,6 +130,7 @@ def doubted_kept(
         against = chain(
             _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs),
             (_SET_ASIDE,) if set_aside(clause) else (),
+            (_EITHER_WAY,) if clause.endswith(EITHER_WAY) else (),
         )
         some = is_closed(method, size) and share(clause) > 0
         found += [
@@ -193,9 +208,9 @@ def _over_several(
     perishes: Callable[[], bool],
 ) -> _Told:
     """Time in the warm that only several clauses together say."""
-    late = chilled_late("; ".join(clause for _, clause in every))
+    late = chilled_late(plainly("; ".join(clause for _, clause in every)))
     if late is not Late.NO and perishes():
-        told = f"{WARM}: discard." if late is Late.SURELY else PERHAPS_WARM
+        told = _LATE[late]
         yield f"{QUOTES}{whole(note)!r}: {told}"
     for (_, before), (_, clause) in pairwise(every):
         if re.search(_HOW_LONG, clause):
@@ -253,7 +268,8 @@ def _oil(method: Method, food: FoodFacts, clause: str) -> _Told:
     if method in (Method.IN_OIL, Method.FROZEN):
         return
     if _is_fat(food):
-        if plants_in(clause):
+        # Of what is dry in oil no figure is its own: dried tomatoes and herbs have those of fresh.
+        if plants_in(re.sub(_DRIED, "", clause) if "oil" in food.name else clause):
             yield f"{_IN_OIL}."
         return
     if method not in _UNDER_OIL or food.group not in _COVERED or "nut" in food.classes:

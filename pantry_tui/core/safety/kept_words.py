@@ -65,7 +65,8 @@ _ALONE = (
 ONLY_PLANTS = rf"(?:{_PLANTS}|{_ALONE})+"
 ONLY_ANIMAL = rf"(?:{_ANIMAL}|{_PLANTS}|{_ALONE})+"
 OIL = (
-    r"\b(?:oils?|ghee|lard|(?:duck|goose|chicken|bacon) fat)\b"
+    r"\b(?:(?:oliven|sonnenblumen|raps|speise)?(?:öl|oel)|oils?|ghee|lard|(?:duck|goose|chicken|"
+    r"bacon) fat)\b"
     r"(?! (?:free|press|seed|cloth|tray|lamp|paper|drum|can\b))"
 )
 #: Oil that food is cooked in, or that does not cover it.
@@ -89,7 +90,8 @@ _PLACE = (
     r"cooker|hob|sideboard|side|windowsill|garage|shed|radiator|warm|heat|sink|room temp\w*|"
     r"(?:door|front |back )?steps?|door ?mat|patio|terrace|deck|balcony|van|lorry|bus|train|lobby|"
     r"hall(?:way)?|(?:mail|letter|lunch) ?box|parcel|post|back ?pack|rucksack|hamper|tent|"
-    r"(?:shopping |school )bag|ambient|buffet|draining board|drainer|desk|trolley|office)"
+    r"(?:shopping |school )bag|ambient|buffet|draining board|drainer|desk|trolley|office|"
+    r"dash(?:board)?|parcel shelf)"
 )
 WARM_PLACE = (
     r"\b(?:(?:on|in|at|by|near|under|to|over) (?:the |a |our |my |warm |hot |coffee |kitchen |"
@@ -169,8 +171,8 @@ MADE_SO = (
 )
 #: Where it is soon hotter than a room: a parked car, the sun.
 HOT_PLACE = (
-    r"\b(?:in|under) (?:the |a |our |my |hot |warm |full |open |parked )*"
-    r"(?:car|boot|trunk|van|lorry|bus|sun)\b"
+    r"\b(?:(?:in|under) (?:the |a |our |my |hot |warm |full |open |parked )*"
+    r"(?:car|boot|trunk|van|lorry|bus|sun)|on (?:the |a |our )?(?:dash(?:board)?|parcel shelf))\b"
 )
 #: Forgotten where it was cooked, which cools down.
 LEFT_IN_IT = (
@@ -226,6 +228,8 @@ SPOILT = (
 )
 #: Looks so by what it is, or is of the dish: no sign.
 SO_OF_ITSELF = (
+    r"\b(?:press\w*|pour\w*|set|fro[sz]e\w*|pack\w*|cast|shaped?) in(?:to)? "
+    r"(?:(?:a|the|my|small|silicone|bar|cake|jelly|ice|cube|muffin) )*mou?lds?\b|"
     r"\bfuzz\w* skin\b(?! (?:on|over|across) (?:the|top|it|1|all))|"
     r"\breeks? of (?:garlic|onions?|smoke|vinegar|herbs?|spices?)\b|"
     r"\b(?:crop|harvest|bush|tree|row)s? (?:\w+ ){0,2}spoil(?:ed|t) by\b|"
@@ -238,7 +242,8 @@ SO_OF_ITSELF = (
 )
 #: Few of them are picked out and frozen (data/signs.csv, few insects in good dry goods).
 INSECTS = (
-    r"\b(?:weevils?|moths?|mites?|grubs?|beetles?|insects?|bugs?|worms|silverfish|larva\w*|webbing|webs|ants|"
+    r"\b(?:weevils?|moths?|mites?|grubs?|beetles?|insects?|bugs?|worms|silverfish|larva\w*|"
+    r"webbing|webs|ants|"
     r"maggots?|caterpillars?)\b"
 )
 #: Rodents (data/signs.csv).
@@ -327,5 +332,7 @@ STILL_MOIST = (
     r"picked up) (?:some |the |a lot of )?(?:moisture|damp|water)\b|"
     r"\b(?:half|semi|part(?:ly|ially)?)[ -]?dr(?:y|ied)\b|"
     r"\b(?:stood|left|out|lay|caught|got|was|were) (?:out )?in the rain\b|"
+    r"\b(?:fused|set|stuck|clumped|caked|welded|gone|went)(?: together| hard)? (?:in|into|to|as) "
+    r"(?:a|1) (?:\w+ )?(?:lump|block|brick|slab|mass)\b|"
     r"\bfell in(?:to)? (?:the |a )?(?:sink|water|bath|bucket|dish ?water)\b"
 )

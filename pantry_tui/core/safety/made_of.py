@@ -11,7 +11,7 @@ import re
 from collections.abc import Callable, Iterable, Iterator
 from typing import NamedTuple
 
-from pantry_tui.core.canned import ANIMAL
+from pantry_tui.core.canned import ANIMAL, PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.note_before import QUOTES
 from pantry_tui.core.words import Acidity, Group, Method
@@ -24,7 +24,7 @@ _RIGHTED = re.compile(
     r"true as \w+=\.\.\., and put the note right with it\.)$"
 )
 #: Parts of no tested recipe of that food are told so.
-_UNTESTED = "no process is tested of both together."
+UNTESTED = "no process is tested of both together."
 #: What a recipe of vinegar or tomatoes has beside them.
 _IN_RELISH = frozenset(
     {"onion", "shallot", "garlic", "pepper", "chill", "celer", "ginger", "tomato", "tomatillo",
@@ -61,16 +61,40 @@ _LIES_IN = (
 _BESIDE = (
     r"\b(?:bought|stored?|keeps?|kept|stands?|stood|standing|shelved|traded|swapped|paid|ordered|"
     r"delivered|came|arrived|picked|beside|shelf|shelves|fridge|freezer|crate|drawer|dinner|supper|"
-    r"lunch|breakfast|recipe|day|same|like|tastes?|instead of|rubbed?|shared|sent|given|gave|aunt|"
+    r"lunch|breakfast|recipe|not with|day|same|like|tastes?|instead of|rubbed?|shared|sent|given|"
+    r"gave|aunt|"
     r"uncle|mrs?|gran(?:ny|dma|dad|dpa)?|cousin)\b"
 )
 #: What may stand behind the name of a food; behind other words it is another thing: a fish kettle,
 #: beef tomatoes, a turkey baster.
 _AFTER = frozenset(
     {"and", "or", "in", "into", "added", "too", "plus", "with", "as", "pieces", "bits", "chunks",
-     "flakes", "cubes", "strips", "slices", "meat", "stirred", "mixed", "folded", "through",
+     "flakes", "cubes", "strips", "slices", "kernels", "florets", "rinds", "dice", "meat",
+     "stirred", "mixed", "folded", "through",
      "among", "between", "this", "was", "were", "is", "are"}
 )  # fmt: skip
+#: Words for meat that are no food of the tables, and what is as they are.
+_STANDS_FOR = {
+    "meat": "ham", "meats": "ham", "spam": "ham", "foie gras": "liver", "poultry": "chickens",
+    "seafood": "shrimp", "shellfish": "shrimp", "rillettes": "pate", "terrine": "pate",
+    "crackling": "bacon", "cracklings": "bacon", "gammon": "ham", "mettwurst": "sausages",
+    "wurst": "sausages", "hack": "ground beef", "leber": "liver", "leberwurst": "pate",
+}  # fmt: skip
+#: Beside the name of a food that is all that is said.
+_SMALL = frozenset(
+    {"a", "the", "some", "of", "it", "is", "are", "all", "bit", "bits", "little", "few", "and",
+     "used", "diced", "sliced", "chopped", "fried", "smoked", "raw", "cooked", "our", "own",
+     "fresh"}
+)  # fmt: skip
+#: They are said of much that is no food.
+_OTHER_MEANING = ("heart", "tongue", "cheek", "hare", "game", "goose", "duck", "lamb", "turkey")
+#: Of the pantry's shelf: a pinch of it is in many a jam.
+_BY_THE_SPOON = frozenset({"ginger", "horseradish", "garlic"})
+_A_PINCH = (
+    r"\b(?:pinch|hint|touch|dash|drop|shake|grind\w*|little|spoonful|teaspoon|"
+    r"tsp)(?: of)?(?: \w+)? "
+    r"[\w ]*chil\w+|\bpepper\b(?! (?:pieces?|strips?|bits?))"
+)
 #: So kept, fish or shrimp seasons a ferment.
 _SEASONING = r"\b(?:salt\w*|dried|dry|sauce|paste|powder|flakes?|ferment\w*|pickled)\b"
 _MOST_WORDS = 3
@@ -99,6 +123,12 @@ _OF_ITS_KIND = frozenset(
     }
 )  # fmt: skip
 _CROPS = frozenset({Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.NUT})
+#: What a crop is before anything was done to it.
+_AS_PICKED = frozenset({Method.CELLAR, Method.FRESH, Method.BOUGHT})
+NO_RAW_CROP = (
+    "what was canned, dried, frozen, cooked or sweetened is no raw crop again, and nothing else "
+    "becomes one. Put right what it is, or what it is from."
+)
 #: A knob of it keeps a jam from foaming.
 _KNOB = re.compile(r"\b(?:butter|ghee)\b")
 KEEPS_COLD_ALONE = (
@@ -137,10 +167,10 @@ def of_part(sentence: str, used: Used) -> str:
     """A sentence that quotes a note, as it is said of a part."""
     told = _RIGHTED.sub("", _NOTED.sub(_made(used), sentence, count=1))
     head = told.removesuffix(": not checked.")
-    return told if head == told else f"{head}: {_UNTESTED}"
+    return told if head == told else f"{head}: {UNTESTED}"
 
 
-def made_with(used: Used, why: str = _UNTESTED) -> str:
+def made_with(used: Used, why: str = UNTESTED) -> str:
     """That it is in there, and what stands against that."""
     return f"{_made(used)}: {why}"
 
@@ -153,6 +183,14 @@ def in_a_ferment(method: Method, food: FoodFacts, used: Used) -> bool:
     cooked = used.method in _COOKED or used.food.group is Group.MEAL
     raw = used.food.group in _ANIMAL and "sauce" not in used.food.name
     return cooked or raw
+
+
+def no_raw_crop(method: Method, food: FoodFacts, used: Used) -> bool:
+    """Whether a whole crop of a cellar is said to come from what is none: out of a jar or a pot,
+    dried, or of another kind."""
+    if method is not Method.CELLAR or food.group not in _CROPS:
+        return False
+    return used.method not in _AS_PICKED or used.food.group not in _CROPS
 
 
 def in_acid(method: Method, food: FoodFacts, used: Used) -> bool:
@@ -173,37 +211,55 @@ def not_by_cold(method: Method, doubts: Iterable[str]) -> str:
     if method not in _BY_ACID:
         return ""
     for one in doubts:
-        if one.endswith(KEEPS_COLD_ALONE):
+        if one.endswith((KEEPS_COLD_ALONE, NO_COLD)):
             return one
-        if says_of_part(one) and one.endswith(_UNTESTED):
+        if says_of_part(one) and one.endswith(UNTESTED):
             return f"{one.partition(': ')[0]}: {NO_COLD}"
     return ""
 
 
 def told_in(clause: str, named: Callable[[str], FoodFacts | None]) -> Iterator[Used]:
-    """The animal foods of which a clause of a note says that they lie in it, by any of their
-    names; `clause` in small letters."""
+    """The foods of which a clause of a note says that they lie in it, by any of their names, or
+    which are all that it says; `clause` in small letters."""
     from pantry_tui.core.safety.denial import affirmed
     from pantry_tui.core.safety.note_words import PURPOSE
     from pantry_tui.core.safety.other_tongues import in_english
 
-    told = re.sub(PURPOSE, " ", in_english(clause))
-    if re.search(_LIES_IN, told) is None or re.search(_BESIDE, told) is not None:
+    told = re.sub(_A_PINCH, " ", re.sub(PURPOSE, " ", in_english(clause)))
+    if re.search(_BESIDE, told) is not None:
         return
+    lies_in = re.search(_LIES_IN, told) is not None
     words = re.findall(r"[^\W_]+(?:'s)?", told)
     at = 0
     while at < len(words):
         for many in range(min(_MOST_WORDS, len(words) - at), 0, -1):
             run, after = " ".join(words[at : at + many]), words[at + many : at + many + 1]
-            food = named(run) if len(run) > 2 else None
+            food = named(_STANDS_FOR.get(run, run)) if len(run) > 2 else None
             if food is None:
                 continue
+            others = {*words[:at], *words[at + many :]} - _SMALL
+            only = not others and not run.startswith(_OTHER_MEANING)
             at += many - 1
             alone = not after or after[0] in _AFTER
-            if food.group in ANIMAL and alone and affirmed(told, rf"\b{re.escape(run)}\b"):
+            if (lies_in or only) and alone and affirmed(told, rf"\b{re.escape(run)}\b"):
                 yield Used(food, _kept_then(told))
             break
         at += 1
+
+
+def in_a_process(method: Method, food: FoodFacts, used: Used) -> bool:
+    """Whether animal food went into jars that are processed by the time of what is acid."""
+    sour = method in PROCESSED and food.acidity is not Acidity.LOW_ACID
+    return sour and used.food.group in _ANIMAL and "animal" not in food.classes
+
+
+def in_a_jam(method: Method, food: FoodFacts, used: Used) -> bool:
+    """Whether a crop that is low in acid went into a jam, where fruit's acid and sugar keep it; in
+    the cold, too, none is published so."""
+    jam = method in (Method.JAM, Method.FREEZER_JAM)
+    low = used.food.group is Group.VEGETABLE and used.food.acidity is Acidity.LOW_ACID
+    dry = used.method in _DRY or used.food.name in _BY_THE_SPOON
+    return jam and low and not dry and food.acidity is Acidity.ACID
 
 
 def _kept_then(told: str) -> Method:

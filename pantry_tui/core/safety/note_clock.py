@@ -11,13 +11,13 @@ from __future__ import annotations
 import re
 
 HOUR = {
-    "dawn": 6, "breakfast": 8, "morning": 9, "noon": 12, "midday": 12, "lunch": 12,
+    "dawn": 6, "breakfast": 8, "morning": 9, "brunch": 11, "noon": 12, "midday": 12, "lunch": 12,
     "lunchtime": 12, "afternoon": 15, "teatime": 17, "tea": 17, "supper": 18, "dinner": 18,
     "suppertime": 18, "dinnertime": 18, "evening": 19, "dusk": 19, "dark": 20, "night": 22,
     "bedtime": 22, "midnight": 24,
 }  # fmt: skip
 PART = (
-    r"(?:dawn|breakfast|morning|noon|mid ?day|lunch(?: ?time)?|afternoon|tea(?: ?time)?|"
+    r"(?:dawn|breakfast|morning|brunch|noon|mid ?day|lunch(?: ?time)?|afternoon|tea(?: ?time)?|"
     r"supper(?: ?time)?|dinner(?: ?time)?|evening|dusk|dark|night|bed ?time|midnight)"
 )
 UNIT = (

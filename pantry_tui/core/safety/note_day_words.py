@@ -115,7 +115,10 @@ FILLER = (
 LINK = r"(?:and|with|at|by|in|after|before|when|to|then|so|but)"
 
 #: A date on a pack; that it is to be eaten by a day of the week is a plan.
-LAST_BEFORE = r"(?i)\b(?:by|before|until|till|exp\w*|end|bb|bbe|date|dated)\b\W*$"
+LAST_BEFORE = (
+    r"(?i)\b(?:by|before|until|till|exp\w*|end|bb|bbe|date|dated|out|"
+    r"away|discard\w*|bin|toss|bis|mhd|last day)\b\W*$"
+)
 LAST_DAY = (
     r"\b(?:(?:use|sell|eat|best|consume|best if used|display|used|eaten|good|keeps?|discard|"
     r"throw (?:it )?(?:out|away)|bin)(?: |-)?(?:by|before|until|after|"
@@ -136,7 +139,8 @@ LAST_YEAR = (
 IN_FIGURES = (
     r"(?i)((?:^|\b(?:on|since|from|of|by|before|until|till|date|dated|exp|expir\w+|bb|end|cooked|"
     r"made|bought|opened|smoked|thawed|defrosted|roasted|baked|mixed|put up|got|caught|delivered|"
-    r"minced|boiled|fried|stewed|it|says|was|is|label))[ :]{1,2}|"
+    r"minced|boiled|fried|stewed|it|says|was|is|label|day|out|away|discard|toss|bin|bis|mhd|frozen|"
+    r"purchased|am|cooking|preparation|production)\)?\.?)[ :]{1,2}|"
     r"^)(\d{1,2})([./-])(\d{1,2})(?:\3(\d{4}|\d{2}))?\.?(?![\d./%])(?=\s*(?:$|[,;!?)\n]| (?:and|"
     r"with|at|by|then|so|but|for|last|already)\b))"
 )

@@ -11,7 +11,7 @@ _NO = frozenset(
     {"no", "n", "none", "false", "0", "nothing", "nil", "never", "not", "not yet", "non", "nein",
      "n/a", "na", "-", "no problem", "no problems", "✗", "✘", "nope", "nah"}
 )  # fmt: skip
-_UNSURE = frozenset({"maybe", "perhaps", "possibly", "unsure", "not certain"})
+_UNSURE = frozenset({"not sure", "maybe", "perhaps", "possibly", "unsure", "not certain"})
 #: What comes of them is said by the value alone.
 _SAYS = re.compile(
     r"(?:signs?|problems?|issues?|observations?|observed|conditions?|remarks?|comments?|faults?|"
@@ -67,7 +67,8 @@ _WELL = re.compile(
     r"tested|safe|pass(?:ed)?)\b"
 )
 _SOUND = re.compile(
-    r"(?:still )?(?:ok|okay|good|fine|safe|sound|edible|usable|fit)(?: to (?:eat|use|keep))?"
+    r"(?:(?:still|all|everything|is|it|are|they) )*(?:ok|okay|good|fine|safe|sound|"
+    r"edible|usable|fit)(?: to (?:eat|use|keep))?"
 )
 _BAD = re.compile(
     r"(?:is |gone |went )?(?:bad|off|unsafe|spoil(?:ed|t)|contaminated|discard(?:ed)?|rejected|"
@@ -78,6 +79,43 @@ _PARTICIPLE = re.compile(
     r"\w+(?:ed|ing)|lost|shut|tight|broken|soft|open|kept|swollen|rotten|mouldy"
 )
 _BAD_WORD = "spoiled"
+#: A day as it is written in a list.
+_DAY = re.compile(
+    r"\d{4}-\d\d?-\d\d?|\d{1,2}[./]\d{1,2}(?:[./](?:\d{2,4})?)?|"
+    r"\d{1,2}(?:st|nd|rd|th)?\.? [^\W\d_]{3,9}\.?(?: \d{2,4})?|"
+    r"[^\W\d_]{3,9} \d{1,2}(?:st|nd|rd|th)?(?: \d{4})?"
+)
+_LAST_DAY = re.compile(
+    r"(?:to be )?(?:discard\w*|throw\w*(?: it)?(?: out| away)?|toss\w*(?: out)?|bin(?:ned)?|"
+    r"chuck\w*|"
+    r"dispose\w*|get rid)(?: (?:by|on|until|after|before|of|from|day|date))*|"
+    r"(?:eat|eaten|used?|consume\w*|finish\w*|good|keeps?|lasts?|best|fresh|safe|sell|ok|fit) "
+    r"(?:by|until|till|til|before|thru|through|to)(?: date)?|exp\w*(?: ?(?:date|day|on))?|bbe?|b b|"
+    r"(?:last|final|end) (?:day|date)|mhd|(?:mindestens )?haltbar(?: bis)?|"
+    r"(?:zu )?verbrauchen(?: bis)?"
+)
+#: How each of them is said of a day that is over.
+_BEGUN = {
+    "cooked": "cook(?:ed|ing)?|gekocht|koch", "made": "prep(?:ared|aration)?|production|made|"
+    "making",
+    "baked": "bak(?:ed|ing)", "roasted": "roast(?:ed|ing)?", "smoked": "smok(?:ed?|ing)",
+    "frozen": "frozen|freez(?:e|ing)|eingefroren", "thawed": "thaw(?:ed|ing)?|defrost(?:ed|ing)?",
+    "opened": "open(?:ed|ing)|geöffnet", "bought": "bought|purchased?|buying|gekauft",
+}  # fmt: skip
+_AGE = re.compile(r"(?:age|how old|old|days old|age now|alter)")
+_WITH_UNIT = re.compile(r"(?:about |ca\.? |~ ?)?(\d+) ?(d|days?|w|wks?|weeks?|months?|)")
+#: Where it is warm, with a tick behind it.
+_WARM = re.compile(
+    r"(?:(?:left|sat|stood|kept|been|cooled|thawed|stayed) )?(?:out )?(?:(?:on|at|in) )?(?:the |"
+    r"a )?"
+    r"(?:kitchen )?(?:counter(?: ?top)?|worktop|work ?surface|table|bench|buffet|"
+    r"room temp\w*|warm(?: place)?|outside|outdoors|out of (?:the )?(?:fridge|refrigerator|cold)|"
+    r"car)"
+)
+#: A cross under it may mean that it is so, or that it is not.
+_EITHER = frozenset({"x", "?", "??", "*", "-", "–", "—"})
+#: How a clause ends that says of something whether it is well, and nobody knows which.
+EITHER_WAY = "not sure either way"
 
 
 def in_words(clause: str) -> str:
@@ -85,14 +123,19 @@ def in_words(clause: str) -> str:
     found = _LABELLED.fullmatch(clause)
     if found is None:
         return clause
-    label, value = found[1].strip(" ?"), found[2].strip(" .?")
+    label, value = found[1].strip(" ?."), found[2].strip(" .?") or found[2]
     label = re.sub(r" ?[(\[](?:y/n|yes/no|y or n)[)\]]$|\?", "", label)
-    if (told := _measured(label, value)) is not None:
+    if (told := _dated(label, value) or _measured(label, value)) is not None:
         return told
     if "/" in label:
         return clause
+    asks = _asks_if_well(label)
+    if asks and (value in _UNSURE or value in _EITHER):
+        return f"{label}: {EITHER_WAY}"
     if value in _UNSURE:
         return f"{label}: not sure"
+    if value in _YES and _WARM.fullmatch(label):
+        return "left out on the counter"
     if value in _YES:
         return _BAD_WORD if _BAD.fullmatch(label) else label
     if value in _NO:
@@ -104,6 +147,26 @@ def in_words(clause: str) -> str:
     if _HOW.fullmatch(label) and not (_WELL.search(value) and "not " not in f" {value}"):
         return f"{value} {_SENSES.get(label, label)}"
     return f"{label} {value}" if _BARE.match(value) else clause
+
+
+def _asks_if_well(label: str) -> bool:
+    return _IS_WELL.fullmatch(label) is not None or _SOUND.fullmatch(label) is not None
+
+
+def _dated(label: str, value: str) -> str | None:
+    """("throw out", "3 nov") -> "use by 3 nov"; ("cook date", "3 nov") -> "cooked 3 nov"; ("age",
+    "9 days") -> "9 days old". None of other columns."""
+    if _AGE.fullmatch(label) and (old := _WITH_UNIT.fullmatch(value)):
+        unit = {"w": "weeks", "m": "months"}.get(old[2][:1], "days")
+        return f"{old[1]} {unit} old"
+    if not _DAY.fullmatch(value):
+        return None
+    if _LAST_DAY.fullmatch(label):
+        return f"use by {value}"
+    about = re.sub(r"[()\[\]]", " ", label)
+    about = " ".join(re.sub(r"\b(?:date|day|on|of|at|am|the|was)\b", " ", about).split())
+    begun = (word for word, said in _BEGUN.items() if re.fullmatch(said, about))
+    return next((f"{word} {value}" for word in begun), None)
 
 
 def _measured(label: str, value: str) -> str | None:

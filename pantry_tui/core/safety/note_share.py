@@ -38,7 +38,8 @@ _NO_MEASURE = (
     r"inch(?:es)?|cm|mm|[cf]|times?|side|end)\b)(?![.\d])"
 )
 _VESSEL = (
-    r"(?:lids?|jars?|pints?|quarts?|bottles?|bags?|packs?|packets?|tubs?|box(?:es)?|tins?|cans?|pouch(?:es)?|"
+    r"(?:lids?|jars?|pints?|quarts?|bottles?|bags?|packs?|packets?|tubs?|box(?:es)?|tins?|cans?|"
+    r"pouch(?:es)?|"
     r"cartons?|parcels?|seals?|caps?|tops?|ones?|others?)"
 )
 _VERB = (
@@ -61,7 +62,8 @@ _SPOT = (
 _PIECES = rf"\b{_FEW}{_NO_MEASURE}\b|{_SPOT}"
 #: Soft is ripe of most fruit; of these it is where a rot begins (data/signs.csv).
 _SOFT = (
-    r"\b(?:gone|went|going|goes|getting|got|turn\w*|are|is|were|was|bit|quite|very|few|some|feel\w*|"
+    r"\b(?:gone|went|going|goes|getting|got|turn\w*|are|is|were|was|bit|quite|very|few|some|"
+    r"feel\w*|"
     r"felt|became|become|start\w*|already)(?: (?:a|bit|little|quite|very|all|rather|to|go))* "
     r"(?:soft\w*|mushy|squishy|spongy)\b|"
     r"\b(?:soft|mushy|squishy|sunken) (?:spots?|patch\w*|places?|ends?|tips?|necks?|ones?|bits?|at|"

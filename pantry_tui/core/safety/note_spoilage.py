@@ -78,7 +78,8 @@ _CAME_OUT_OF_ELSE = (
 COLOUR = r"(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)?"
 _OF_LEAVES = r"(?:with|from) (?:beet|cabbage|dill|food)"
 _ODD = (
-    r"(?:off|bad|foul|funny|weird|odd|strange|peculiar|suspicious|wrong|nasty|awful|horrible|putrid|"
+    r"(?:off|bad|foul|funny|weird|odd|strange|peculiar|suspicious|wrong|nasty|awful|horrible|"
+    r"putrid|"
     r"rancid|unpleasant|disgusting|revolting|vile)"
 )
 _SENSED = r"(?:smell|odou?r|whiff|scent|aroma|taste|after ?taste|tang|flavou?r)"

@@ -108,7 +108,8 @@ SUBJECT = any_of(
 TROUBLE = (
     r"\b(?:drop\w*|dip(?:s|ped|ping)?|fell|falls?|falling|fallen|los[et]|loss|losing|"
     r"(?<!on )low(?! (?:flame|heat|fire))|lower|sank|"
-    r"sinks?|went down|below|under|short|shorter|wander\w*|fluctuat\w*|swung|unsteady|uneven|"
+    r"sinks?|(?:went|was) down|below|under|short|shorter|wander\w*|fluctuat\w*|swung|unsteady|"
+    r"uneven|"
     r"wrong|off|out|broken?|fail\w*|stuck|sticks|faulty|inaccurate|error|too (?:high|low)|"
     r"reads?(?! (?:true|right|well|correct|accurat|spot|\d+(?! (?:high|low|too|over|under|off))))|"
     r"reading|untested|unchecked|paus\w*|interrupt\w*|stop\w*|restart\w*|earl(?:y|ier)|late|"

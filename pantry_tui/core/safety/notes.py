@@ -32,6 +32,7 @@ from pantry_tui.core.safety.note_recipe import meat_in_it, more_of_what_is_low, 
 from pantry_tui.core.safety.note_share import share
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
+from pantry_tui.core.safety.note_times import how_long
 from pantry_tui.core.safety.note_ways import another_way
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
 from pantry_tui.core.safety.record import read_details
@@ -51,6 +52,26 @@ _RUSTY = (
     r"going|getting|got|went|looks?|now) )*rust(?:y|ed|ing)?(?: (?:in (?:places|spots)|spots?|"
     r"already|now|at the (?:rim|edge)s?|underneath|inside))?$"
 )
+#: A ring that rusted holds no seal, and a canner is opened when its pressure is down.
+_RING = r"(?:screw )?(?:rings?|bands?|screw ?bands?)"
+_NO_PRESSURE = (
+    r"(?:the )?(?:pressure|gauge|dial|needle) (?:(?:was|were|had|has|is|read|showed|went|came|fell|"
+    r"dropped|returned|all|back|gone|completely|fully|down|at|on|to) )*(?:down|gone|zero|0|dropped|"
+    r"fallen|released)(?: (?:to|at) (?:zero|0))?(?! (?:to|by|below|under|at|psi))"
+)
+_UNLOADED = (
+    r"\b(?:opened?|opening|unlocked|unloaded|lifted|took|taken|removed?)(?: (?:up|out|off|it|the|"
+    r"my|"
+    r"our|we|i|canner|lid|cover|pot|jars|weight|regulator))*"
+)
+_AS_IT_SHOULD_BE = (
+    rf"\brust(?:y|ed) {_RING}\b(?! (?:and|or|&)|\w)|"
+    rf"\b{_RING} (?:(?:is|are|were|was|a bit|bit|all|very|gone|went|got|have|had|only) )*"
+    r"rust(?:y|ed|ing)\b(?! (?:on|onto|to|through|into))|"
+    rf"(?<!lid and )\brust (?:only )?on (?:the |its |1 )?{_RING}\b(?: only| alone)?(?! and)|"
+    rf"{_UNLOADED} (?:only )?(?:after|when|once|as soon as) {_NO_PRESSURE}|"
+    rf"\b{_NO_PRESSURE} (?:when|before) (?:i |we )?{_UNLOADED}"
+)
 #: Of which there may be one and a half.
 _UNIT = r"(?:hour|hr|day|week|month|minute|min|inche?)"
 #: A step that is said to have gone wrong, and not how.
@@ -60,6 +81,8 @@ _NOT_RIGHT = (
 )
 #: A mark behind the name of a column, or behind what is answered at once.
 _ASKED = r"(?i)\s*\?\s*:\s*|\s*\?\s*(?=(?:yes|no|y|n|true|false|none|not yet)\b\s*(?:$|[;,.!\n]))"
+#: An answer that is a question itself.
+_MARK = r":\s*\?+(?=\s*(?:$|[;,\n]))"
 #: What a record with one detail more is doubted for, sentence by sentence.
 Doubted = Callable[[Mapping[str, str]], Sequence[str]]
 
@@ -118,7 +141,7 @@ def doubted_notes(
 def clauses(note: str) -> Iterator[tuple[str, str]]:
     """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
     letters with every number in figures."""
-    for typed in re.split(_BETWEEN, re.sub(_ASKED, ": ", note)):
+    for typed in re.split(_BETWEEN, re.sub(_MARK, ": unsure", re.sub(_ASKED, ": ", note))):
         clause = in_words(_plain(typed))
         if clause and not re.search(terms.EARLIER, clause):
             yield clean(" ".join(typed.split()))[:80], clause
@@ -156,11 +179,13 @@ def _plain(typed: str) -> str:
     plain = in_figures(plain)
     plain = re.sub(r"\b(?:three|3) quarters? of an hour\b", "45 minutes", plain)
     plain = re.sub(r"\b(?:a )?quarter (?:of )?(?:an )?hour\b", "15 minutes", plain)
-    plain = spelled_out(re.sub(terms.AS_PUBLISHED, " ", plain))
+    plain = re.sub(_AS_IT_SHOULD_BE, " ", re.sub(terms.AS_PUBLISHED, " ", plain))
+    plain = spelled_out(plain)
     plain = re.sub(rf"\b(\d+) and (?:a )?(?:half|1/2) ({_UNIT}s?)\b", r"\1.5 \2", plain)
     plain = re.sub(rf"\b(\d+) ({_UNIT}s?) and (?:a )?(?:half|1/2)\b", r"\1.5 \2", plain)
     plain = in_decimals(plain)
     plain = re.sub(r"\b(\d+) thousand\b", r"\g<1>000", plain)
+    plain = how_long(plain)
     return " ".join(plain.split())
 
 

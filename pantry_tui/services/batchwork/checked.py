@@ -3,7 +3,7 @@ jars and its altitude come together."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from itertools import islice
 
 from pantry_tui.core.canned import LIDDED, still_possible
@@ -65,7 +65,8 @@ def checked(
     possible = found.still_possible if processed else ""
     spoken = note or "temperature" in record
     told = _kept(p, method, food, size, record, note, doubted) if spoken else ()
-    told = (*told, *_put_in(p, method, food, note))
+    heard = {one.partition(": ")[0] for one in processed}
+    told = (*told, *_put_in(p, method, food, note, heard))
     kept = (*told, *(one for one, of_process in with_parts if not of_process))
     problems = tuple(dict.fromkeys((*processed, *kept)))
     return Doubt(problems, possible) if problems else None
@@ -82,6 +83,9 @@ def _of_parts(
     from pantry_tui.core.safety.kept_notes import put_in
     from pantry_tui.core.safety.note_foods import untested_with
 
+    for used in dict.fromkeys(parts):
+        if made_of.no_raw_crop(method, food, used):
+            yield made_of.made_with(used, made_of.NO_RAW_CROP), False
     for used in made_of.strange(food, parts):
         names = made_of.as_note(used), made_of.as_kind(used)
         if against := noted(names[0]):
@@ -99,9 +103,11 @@ def _of_parts(
             yield from ((made_of.made_with(used, why), False) for why in islice(told, 1))
 
 
-def _put_in(p: Pantry, method: Method, food: FoodFacts, note: str) -> Iterator[str]:
-    """A sentence of each clause of a note that names an animal food which lies in it, as if that
-    were a part of it."""
+def _put_in(
+    p: Pantry, method: Method, food: FoodFacts, note: str, heard: Collection[str]
+) -> Iterator[str]:
+    """A sentence of each clause of a note that names a food which lies in it, as if that were a
+    part of it; `heard`: the clauses that are held against its process already."""
     from pantry_tui.core.safety import made_of
     from pantry_tui.core.safety.note_before import QUOTES
     from pantry_tui.core.safety.notes import clauses
@@ -110,6 +116,9 @@ def _put_in(p: Pantry, method: Method, food: FoodFacts, note: str) -> Iterator[s
         for used in made_of.strange(food, made_of.told_in(clause, p.tables.named)):
             why = made_of.IN_A_FERMENT if made_of.in_a_ferment(method, food, used) else ""
             why = why or (made_of.KEEPS_COLD_ALONE if made_of.in_acid(method, food, used) else "")
+            why = why or (made_of.NO_COLD if made_of.in_a_jam(method, food, used) else "")
+            if not why and f"{QUOTES}{typed!r}" not in heard:
+                why = made_of.UNTESTED if made_of.in_a_process(method, food, used) else ""
             if why:
                 yield f"{QUOTES}{typed!r}: {why}"
                 break

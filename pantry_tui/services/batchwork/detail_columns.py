@@ -50,7 +50,7 @@ _NO_HEADING = frozenset(
 #: Words beside the name of a detail that add nothing to it.
 _BESIDE = frozenset(
     {"type", "used", "added", "level", "strength", "value", "reading", "canning",
-     "measured"}
+     "measured", "max", "maximum", "highest", "peak", "warmest"}
 )  # fmt: skip
 #: Headings of what a thing is now, and the state that a "yes" or a day below them says.
 _STATES = {

@@ -17,6 +17,8 @@ _ASIDE = re.compile(
     r"(?:entered|added|edited) (?:at|by|on|date)|"
     r"last (?:updated|modified|edited)|calories|kcal|sort(?: order)?"
 )
+#: Whether all is well.
+_ASKS = re.compile(r"\b(?:ok|okay|good|safe|fine|right|sound|correct)\b(?: to \w+)?\W*$")
 _NOTHING = frozenset({"", "-", "–", "—", "?", "n/a", "na"})
 
 
@@ -30,12 +32,24 @@ def in_note(headings: Sequence[str], taken: Mapping[str, int], out: frozenset[in
 def with_unknown(note: str, headings: Sequence[str], cells: Sequence[str], at: list[int]) -> str:
     """The note of a row with what stands in those columns."""
     more = [
-        f"{' '.join(headings[one].replace(':', ' ').split())}: {cell}"
+        f"{_name(headings[one])}: {cell}"
         for one in at
-        if one < len(cells) and (cell := " ".join(cells[one].split())).casefold() not in _NOTHING
+        if one < len(cells)
+        and not _is_nothing(headings[one], cell := " ".join(cells[one].split()))
         and not re.match(r"https?://", cell)
     ]  # fmt: skip
     return "; ".join(filter(None, (" ".join(note.split()), *more)))
+
+
+def _name(heading: str) -> str:
+    """Without what would part or end a clause."""
+    return " ".join(re.sub(r"[:;!]|\.(?!\w)", " ", heading).split())
+
+
+def _is_nothing(heading: str, cell: str) -> bool:
+    """Whether a cell says nothing; under a question a dash and a mark are an answer."""
+    asked = _ASKS.search(heading.casefold()) is not None
+    return not cell or (cell.casefold() in _NOTHING and not asked)
 
 
 def _aside(heading: str) -> bool:

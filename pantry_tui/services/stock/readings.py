@@ -230,17 +230,42 @@ def notices(p: Pantry) -> list[str]:
 
 def _notices(p: Pantry, places: Iterable[Place]) -> Iterable[str]:
     ready(p)
-    outside = [one for one in places if one.reading is not None and not warmth.in_range(one)]
-    if not outside:
+    read_off = [one for one in places if one.reading is not None]
+    outside = [one for one in read_off if not warmth.in_range(one)]
+    damp = [one for one in read_off if one.reading and (one.reading.humidity or 0) >= _DAMP]
+    if not outside and not damp:
         return
     paths = p.place_paths()
     with reading(p.path):
-        costs = table.costs(p.store.db, p.today.isoformat())
+        costs = table.costs(p.store.db, p.today.isoformat()) if outside else {}
+        dry = {one.id: table.codes_in(p.store.db, one.id, _DRY) for one in damp}
+    for place in damp:
+        if codes := dry[place.id]:
+            yield _feel_it(place, paths[place.id], codes)
     for place in outside:
         said = _said(costs[place.id]) if place.id in costs else ""
         if said and place.reading is not None:
             read_on = dates.say(place.reading.when.day)
             yield f"{paths[place.id]} measured {place.reading.temp_f:g} F on {read_on}: {said}."
+
+
+#: %; nothing is published for the air about dried food: a choice of our own.
+_DAMP = 70.0
+_DRY = ("dried", "freeze-dried")
+_MOST_CODES = 6
+
+
+def _feel_it(place: Place, path: str, codes: list[str]) -> str:
+    """What damp air may do to dried food, which no figure says."""
+    assert place.reading is not None
+    named = ", ".join(codes[:_MOST_CODES]) + (" ..." if len(codes) > _MOST_CODES else "")
+    return (
+        f"{path} measured {place.reading.humidity:g} % humidity on "
+        f"{dates.say(place.reading.when.day)}, and dried food stands there ({named}). No figure is "
+        "published for damp air. Keep it shut tight and feel it: what is limp, sticky or clumped "
+        "has drawn water, so dry it again. Mould or a musty smell: discard, and record it with "
+        "`sign`."
+    )
 
 
 def _said(cost: table.Cost) -> str:

@@ -176,3 +176,53 @@ def test_no_figure_is_published_for_a_ferment_with_animal_or_cooked_food_in_it(
 )
 def test_what_belongs_into_a_ferment_is_no_doubt(p: Pantry, part: str) -> None:
     assert not against(p, out_of(p, "1 quart jar kimchi, lactic ferment, larder", part).code)
+
+
+@pytest.mark.parametrize(
+    "part",
+    [
+        "4 jars apples, dried, larder",
+        "4 jars honey, larder",
+        "4 jars jerky, dried, larder",
+        "4 bags apples, frozen, chest",
+        "4 pint jars chicken, pressure canned, larder, minutes=75 psi=11 canner=dial",
+    ],
+)
+def test_no_crop_is_raw_again(p: Pantry, part: str) -> None:
+    made = out_of(p, "1 crate apples, cellar-stored, vault", part)
+    assert made.verdict in (Verdict.UNKNOWN, Verdict.DISCARD)
+    assert not next(row.usable for row in due(p) if row.code == made.code)
+
+
+@pytest.mark.parametrize(
+    "part", ["1 crate apples, cellar-stored, vault", "20 lb apples, fresh, larder"]
+)
+def test_a_crop_is_sorted_into_another_crate(p: Pantry, part: str) -> None:
+    assert out_of(p, "1 crate apples, cellar-stored, vault", part).verdict is Verdict.SOUND
+
+
+@pytest.mark.parametrize("food", ["mushrooms", "garlic", "tomatoes", "basil"])
+def test_what_is_dry_in_oil_is_food_in_oil(p: Pantry, food: str) -> None:
+    """No figure of its own is published for it, on no shelf."""
+    dry = f"4 jars {food}, dried, larder"
+    assert out_of(p, "1 bottle olive oil, larder", dry).verdict is Verdict.UNKNOWN
+    assert up(p, f"1 jar {food}, dried, larder, note=covered with oil").verdict is Verdict.UNKNOWN
+    made = out_of(p, f"1 jar {food}, in oil, fridge", dry)
+    assert made.discard_after is not None
+    assert made.discard_after <= p.today + timedelta(days=4)
+
+
+@pytest.mark.parametrize(
+    ("note", "verdict"),
+    [
+        ("with dried mushrooms in it", Verdict.UNKNOWN),
+        ("infused with dried rosemary", Verdict.UNKNOWN),
+        ("with sun-dried tomatoes", Verdict.UNKNOWN),
+        ("with chili flakes", Verdict.SOUND),
+        ("with dried garlic powder", Verdict.SOUND),
+        ("kept beside the dried mushrooms", Verdict.SOUND),
+        ("for dried tomatoes", Verdict.SOUND),
+    ],
+)
+def test_a_note_on_oil_that_names_what_is_dry(p: Pantry, note: str, verdict: Verdict) -> None:
+    assert up(p, f"1 bottle olive oil, larder, note={note}").verdict is verdict

@@ -232,3 +232,55 @@ def test_the_day_of_freezing_is_the_day_it_was_made(p: Pantry, tmp_path: Path) -
     assert import_list(p, path).booked
     (line,) = due(p)
     assert line.verdict is Verdict.PAST_BEST
+
+
+STEW = "beef stew,cooked meal,2,tubs,fridge,2026-11-24,,,"
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell"),
+    [
+        ("Discard by", "2026-11-20"), ("Throw out", "2026-11-20"), ("Throw out", "20/11/2026"),
+        ("Good until", "2026-11-20"), ("Keeps till", "2026-11-20"), ("Exp.", "20.11.2026"),
+        ("Toss by", "11/20/2026"), ("MHD", "20.11.2026"), ("Haltbar bis", "20.11."),
+        ("Last day", "20 Nov"), ("Cook date", "2026-11-15"), ("Cooked (day)", "2026-11-15"),
+        ("Date of cooking", "15.11.2026"), ("Gekocht am", "15.11.2026"), ("Age", "9 days"),
+        ("Age", "9"), ("Age (days)", "9"), ("Days old", "9"), ("Counter (min)", "200"),
+        ("Counter", "yes"), ("On the table", "x"), ("Room temp (h)", "3"), ("Buffet (h)", "2.5"),
+        ("Out of fridge (min)", "200"), ("Hours on buffet", "3"), ("Max temp", "60F"),
+        ("Highest temp (F)", "62"), ("Process OK?", "x"), ("Process OK?", "-"),
+        ("Process OK?", "?"), ("Safe?", "?"), ("Smell OK?", "no"), ("OK", "-"),
+        ("Bench time (min)", "180"), ("Outside?", "yes"), ("OK to eat?", "?"), ("How old", "8d"),
+        ("Dispose by", "2026-11-20"), ("Verbrauchen bis", "20.11.2026"), ("Prep date", "15 Nov"),
+        ("Cooled in (h)", "5"), ("Minutes out", "150"), ("In fridge since", "2026-11-15"),
+    ],
+)  # fmt: skip
+def test_what_a_column_says_of_cooked_food_reaches_its_verdict(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert one(p, tmp_path, heading, cell, STEW) in (Verdict.UNKNOWN, Verdict.DISCARD)
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell"),
+    [
+        ("Throw out", "no"), ("Throw out", "2026-11-30"), ("Exp.", "2026-11-30"), ("Age", "1 day"),
+        ("Max temp", "38F"), ("Cook date", "2026-11-24"), ("Good until", "2026-11-29"),
+        ("Counter", "no"), ("Counter", "20 min"), ("Left out?", "-"), ("Process OK?", "yes"),
+        ("Process OK?", ""), ("OK?", "yes"), ("Safe?", "y"), ("Age group", "adults"),
+        ("Table", "2"), ("Variety", "?"), ("Mould", "-"),
+    ],
+)  # fmt: skip
+def test_what_a_column_says_of_no_harm_stays_quiet(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert one(p, tmp_path, heading, cell, STEW) is Verdict.EAT_SOON
+
+
+@pytest.mark.parametrize("cell", ["x", "-", "?", "no"])
+@pytest.mark.parametrize("heading", ["Process OK?", "Safe", "Seal OK?", "All good?"])
+def test_whether_a_jar_is_well_is_no_guess(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    found = one(p, tmp_path, heading, cell)
+    assert found in (Verdict.UNKNOWN, Verdict.DISCARD, Verdict.DO_NOT_TASTE)

@@ -67,6 +67,21 @@ def test_a_warm_fridge_ends_what_it_held_safe_and_says_so(p: Pantry) -> None:
     assert only(p, code).verdict is Verdict.DISCARD, "cold again does not bring it back"
 
 
+def test_damp_air_says_to_feel_the_dried_food_that_stands_in_it(p: Pantry) -> None:
+    """No figure is published for it, so its dates stay."""
+    up(p, "potatoes", "cellar-stored", "larder")
+    assert not readings.read(p, "larder", 60, 95).warnings, "nothing dried stands there"
+    code = up(p, "apples", "dried", "larder")
+    before = only(p, code)
+    (said,) = readings.read(p, "larder", 60, 95).warnings
+    assert f"95 % humidity on Wed 25 Nov 2026, and dried food stands there ({code})" in said
+    assert "limp" in said
+    assert said in readings.notices(p)
+    assert only(p, code).discard_after == before.discard_after
+    assert not readings.read(p, "larder", 60, 50).warnings
+    assert readings.notices(p) == [], "drier again"
+
+
 def test_taking_a_reading_back_brings_the_date_back(p: Pantry) -> None:
     code = up(p, "lasagne", "cooked meal", "fridge")
     before = only(p, code)
