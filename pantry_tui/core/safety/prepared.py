@@ -47,6 +47,10 @@ _OVERRIPE = re.compile(r"\bover ?(?:ripe|mature)\b")
 WINDFALL = "windfall"
 #: Eggs are frozen out of their shells, which crack (USDA FSIS, Shell Eggs from Farm to Table).
 IN_SHELL = "in the shell"
+SHELLS_CRACK = (
+    "Eggs are not frozen in the shell: it cracks, and lets germs in. What was beaten first is put "
+    "up as beaten eggs."
+)
 _IN_SHELL = re.compile(r"\bin (?:the |their )?shells?\b")
 #: A raw bird that was stuffed goes into the oven at once (USDA FSIS, Turkey Basics: Stuffing).
 RAW_STUFFED = "raw-stuffed"
@@ -127,7 +131,7 @@ def not_tested(method: Method, food: FoodFacts, said: Mapping[str, str]) -> list
     if RAW_STUFFED in food.classes and method in (Method.FRESH, Method.FROZEN):
         return ["Stuffed raw poultry is cooked at once: it is neither kept nor frozen."]
     if method is Method.FROZEN and food.group is Group.EGG and in_shell(told):
-        return ["Eggs are not frozen in the shell: it cracks, and lets germs in."]
+        return [SHELLS_CRACK]
     if any(one in told for one in DRY_PACKED):
         return ["Packed without liquid: no process is tested for that."]
     sour = food.acidity is not Acidity.LOW_ACID or method is Method.BOILING_WATER

@@ -34,7 +34,7 @@ _AS_IT_IS = _words(
     "thin thick fine coarse young baby old jumbo mini extra very thinly thickly finely coarsely "
     "roughly evenly lightly well inch inches in cm mm into to of with and or the a an by on off "
     "at style up out long wide across lengthwise crosswise together separately each one two three "
-    "four six eight round side sides"
+    "four six eight round side sides shell shells beaten whisked"
 )
 #: What food is packed in, its parts, and what was taken out of it.
 _PARTS = _words(

@@ -32,7 +32,10 @@ from pantry_tui.core.safety.seals import note_says_unsealed, without_set_apart
 from pantry_tui.core.safety.values import YES, is_unknown, seal_failed
 from pantry_tui.core.words import Group, Method
 
-_OPENED_EGG = frozenset({"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"})
+_BEATEN = frozenset({"beaten", "whisked"})
+_OPENED_EGG = _BEATEN | {"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"}
+#: How eggs are counted that nobody broke.
+_AS_LAID = re.compile(r"(?:|pieces?|eggs?|.*\b(?:cartons?|dozens?|egg box(?:es)?))", re.IGNORECASE)
 #: What salt keeps, or keeps until acid does.
 _BY_SALT = (Method.LACTIC, Method.PASTE, Method.SALTED, Method.COLD_SMOKED, Method.HOT_SMOKED)
 #: What lies in vinegar, and is kept by it.
@@ -198,6 +201,14 @@ def named_way(typed: str) -> dict[str, str]:
     return {"process": plain[:60]} if sealed_so(plain) or danger(plain) else {}
 
 
+def as_laid(facts: FoodFacts, size: str, *told: str) -> bool:
+    """Whether eggs of that size lie in their shells: they are counted by the piece or the carton,
+    and nothing that was `told` says that they were beaten."""
+    whole = "whole-egg" in facts.classes and "hard" not in facts.name
+    words = re.findall(r"[^\W\d_]+", " ".join(told).casefold())
+    return whole and _AS_LAID.fullmatch(size) is not None and not _BEATEN.intersection(words)
+
+
 def _without_measures(words: list[str]) -> list[str]:
     """Without the half of half a dozen, and of half runner beans."""
     behind = [*words[1:], ""]
@@ -216,8 +227,10 @@ def prepared(typed: str, facts: FoodFacts | None, method: Method | None) -> tupl
     words = re.findall(r"[^\W\d_]+", typed.casefold())
     plain = " ".join(words)
     if facts.group is Group.EGG and "hard" not in facts.name:
-        whole = IN_SHELL if method is Method.FROZEN and in_shell(plain) else ""
-        return whole, [word for word in words if word in _OPENED_EGG]
+        frozen = method is Method.FROZEN
+        opened = _OPENED_EGG - _BEATEN if frozen else _OPENED_EGG
+        whole = IN_SHELL if frozen and in_shell(plain) else ""
+        return whole, [word for word in words if word in opened]
     unread = ["green"] if facts.name in _GREEN and "green" in words else []
     if method in PROCESSED:
         dry = next((one for one in DRY_PACKED if one in plain), "")

@@ -12,7 +12,7 @@ from pantry_tui.core.amounts import read_amount
 from pantry_tui.core.canned import PROCESSED
 from pantry_tui.core.line.givers import says_given, says_where_from
 from pantry_tui.core.safety.possible import impossible, with_degrees
-from pantry_tui.core.safety.prepared import PREPARED
+from pantry_tui.core.safety.prepared import IN_SHELL, PREPARED
 from pantry_tui.core.safety.process import is_form
 from pantry_tui.core.safety.record import key_named, read_details
 from pantry_tui.core.safety.values import is_unknown
@@ -29,6 +29,7 @@ from pantry_tui.services.batchwork.line import read_line
 from pantry_tui.services.batchwork.made_from import take_sources
 from pantry_tui.services.batchwork.out_of import or_out_of_one, read_part, take_part
 from pantry_tui.services.batchwork.prepared import (
+    as_laid,
     contradicted,
     named_way,
     prepared,
@@ -135,6 +136,16 @@ def _as_prepared(p: Pantry, reading: PutUpReading, typed: str) -> PutUpReading:
     return replace(reading, process=process, unread=(*reading.unread, *odd))
 
 
+def _as_laid(p: Pantry, reading: PutUpReading, typed: str) -> PutUpReading:
+    """Frozen eggs that are counted as they were laid are recorded as lying in their shells."""
+    facts, said = p.facts(reading.food), {key for key, _ in reading.process}
+    if reading.method is not Method.FROZEN or facts is None or PREPARED in said:
+        return reading
+    if not as_laid(facts, size_of(reading), typed, reading.note):
+        return reading
+    return replace(reading, process=(*reading.process, (PREPARED, IN_SHELL)))
+
+
 def _told_anywhere(reading: PutUpReading) -> PutUpReading:
     """With what the words that nothing else reads, and the note, say of its process."""
     process, unread, problems = list(reading.process), [], []
@@ -200,6 +211,7 @@ def _by_its_form(p: Pantry, reading: PutUpReading) -> PutUpReading:
 def _checked(p: Pantry, reading: PutUpReading, typed_food: str) -> PutUpReading:
     """Adds what only the store and the tables can know."""
     reading = _by_others(_where_from(_told_anywhere(_as_prepared(p, reading, typed_food))))
+    reading = _as_laid(p, reading, typed_food)
     details = read_details(reading.process)
     problems = [*reading.problems, *details.problems]
     asks: list[Ask] = list(reading.asks)
