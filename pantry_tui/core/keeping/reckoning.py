@@ -129,10 +129,10 @@ class Reckoning:
                 day = min(day, self.spans[0].day)
             into = frozen if state is State.OPEN and span.frozen else found
             into[state] = min(into.get(state, day), day)
-        came, airless = next(iter(self.told), None), self._open is not self._closed
-        own = came is not None and came.said.speaks_of(self.batch.food.name)
-        if came and came.span.opened and (airless or self.batch.carried or not own):
-            # What came open keeps no longer than it would have shut, or longer than what it is of.
+        came = next(iter(self.told), None)
+        filled = self.batch.carried or self._open is not self._closed
+        if came and came.span.opened and (filled or not came.said.speaks_of(self.batch.food.name)):
+            # What came open keeps no longer than it would have shut.
             found.setdefault(State.SEALED, self.batch.made or came.span.day)
         return frozen | found
 

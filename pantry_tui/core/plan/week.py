@@ -154,7 +154,7 @@ class _Week:
             if day not in self._cooked() and self._cooks(day):
                 self._add(day, set(A_HEAD), self.pressing if self.chosen else None)
         for day in () if self.chosen else self.table.days:
-            self._add_big(day, set(A_HEAD))
+            self._add_big(day, A_HEAD)
         for day in sorted(self._cooked()):
             self._fill_up(day)
         self._add_mains()  # what filled one day up may have been the main of another
@@ -182,23 +182,21 @@ class _Week:
 
     def _fill_up(self, day: date) -> None:
         """More mains for guests, where too few are fed, and of those that would be lost."""
-        keeps, pressing = self.keeps, self.pressing
-
-        def some() -> Iterable[set[int]]:
-            return more_mains(day, self.table, self._spread(), self._coming(), keeps, pressing)
-
-        while any(self._add(day, {Role.MAIN}, among) for among in some()):
+        while any(self._add(day, {Role.MAIN}, among) for among in self._more_mains(day)):
             pass
+
+    def _more_mains(self, day: date) -> list[set[int]]:
+        some = self._coming(), self.keeps, self.pressing
+        return more_mains(day, self.table, self._spread(), *some)
 
     def _make_whole(self, day: date) -> bool:
         """Whether one more of the next, if need be of what is kept, makes more of that evening."""
         some = would_do(day, self.table, self._spread(), self._coming(), self.keeps)
         return day in self._cooked() and self._add(day, {Role.SIDE, Role.FRUIT}, some)
 
-    def _coming(self, among: Collection[int] | None = None) -> Iterator[tuple[int, Candidate]]:
-        """What comes next, in its order: all of it or `among` some."""
-        free = ((n, self.free[n]) for n in self.next if n in self.free)
-        return free if among is None else (one for one in free if one[0] in among)
+    def _coming(self) -> Iterator[tuple[int, Candidate]]:
+        """What comes next, in its order."""
+        return ((n, self.free[n]) for n in self.next if n in self.free)
 
     def _cooked(self) -> set[date]:
         """The days on which there is anything to eat, but for what is opened beside."""
