@@ -118,8 +118,7 @@ class Reckoning:
     def _start_clocks(self) -> dict[State, date]:
         """Day 0 of each state. What is frozen goes on as frozen when it is opened; its clock
         starts when it is out."""
-        found: dict[State, date] = {}
-        frozen: dict[State, date] = {}
+        found, frozen = dict[State, date](), dict[State, date]()
         for span, state, _ in self.told:
             day = span.day
             if state is State.THAWED:

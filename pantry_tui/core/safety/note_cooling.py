@@ -103,7 +103,6 @@ _KEPT = (
     r"(?:slow|rice) cooker(?! (?:(?:was|went|turned|switched) )*off)|warming (?:tray|"
     r"drawer)(?! (?:(?:was|went|turned|switched) )*off)|"
     r"(?:kept|held|holding) (?:\w+ )?(?:at|above|over) (?:(?:1[4-9]|2\d)\d ?°? ?f|[6-9]\d ?°? ?c)|"
-    r""
     r"steam table|"
     r"bain marie|over ?night in|"
     r"cool (?:box|bag)|cooler|in cold water|cold water bath)\b"
