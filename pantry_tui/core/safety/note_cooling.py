@@ -247,14 +247,16 @@ def _by_the_clock(note: str, most: int) -> Late:
         if not began:
             unclear = unclear or any(one.until(first) > most for one in loose)
             continue
-        spans = [one.until(first) for one in began]
-        longest, shortest = max(spans), min(spans)
-        vague = vague or not all(one.sure for one in (*began, first))
-        asked = asked or any(one.guessed for one in (*began, first))
+        end = began[-1] if kind == "then" else first  # not before the last hour that was told
+        spans = [one.until(end) for one in began]
+        longest, shortest = max(*spans, stood), min(spans)
+        vague = vague or not all(one.sure for one in (*began, end))
+        asked = asked or any(one.guessed for one in (*began, end))
+        asked = asked or (kind == "then" and longest > stood)
         began, loose = [], []
         if longest >= _MOST_MIN:
             continue
-        asked = asked or kind == "froze" or longest > most >= shortest
+        asked = asked or kind == "froze" or (kind != "then" and longest > most >= shortest)
         total, stood = total + longest, 0
     if total + stood <= (max(_VAGUE_MIN, most) if vague else most):
         return Late.UNCLEAR if unclear else Late.NO
@@ -263,7 +265,7 @@ def _by_the_clock(note: str, most: int) -> Late:
 
 def _told(note: str) -> list[tuple[str, _Hour, _Hour]]:
     """What was done, and from which hour to which, in the order in which it is told; "loose" what
-    is in figures beside no word that is known."""
+    is in figures beside no word that is known, "then" what came into the cold at no hour."""
     found: list[tuple[str, _Hour, _Hour]] = []
     does, hours, passed, begins, at = "", None, False, False, 0
     for token in chain(_TOKEN.finditer(note), _TOKEN.finditer(";")):
@@ -275,6 +277,8 @@ def _told(note: str) -> list[tuple[str, _Hour, _Hour]]:
             calm = alike or re.search(_CALM, note[at:end]) is not None
             if hours is not None and hours[0].sure and not calm:
                 found.append(("loose", *hours))
+            if hours is None and does == "cold" and not passed and found:
+                found.append(("then", *found[-1][1:]))
             does, hours, passed, begins, at = "", None, False, False, end + 1
         elif kind == "begins":
             begins = True

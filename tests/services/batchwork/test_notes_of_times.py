@@ -44,6 +44,9 @@ OVER = {
         "4pm out of oven, 8pm to fridge", "put in fridge 9 pm, came off the stove 5 pm",
         "2pm-5pm", "12:30 to 17:00", "standing around 2 to 6",
         "served at 12:00, leftovers chilled at 15:30",
+        "cooked at noon, we got home at five and put it in the fridge",
+        "made 10:30, served 13:00, leftovers in the fridge",
+        "out at 6pm, eaten 8:30pm, then chilled",
     ),
     "2 bowls potato salad, cooked meal, fridge": (
         "garden do 13:00-17:00", "set out noon, cleared away 3.15",
@@ -169,6 +172,9 @@ QUIET = {
         "out of the oven at 5, fridge at 6.30", "left to cool 1 hour, into the fridge by 7",
         "boiled 15-20 min", "stood 10-15 min", "rested 10-15", "leave 10-15 before carving",
         "stew no 10-14", "pot sat 5-10 minutes, then boxed",
+        "made 11:00, eaten 12:30, leftovers in the fridge",
+        "cooked at noon, straight in the fridge",
+        "fridge, cooked at noon", "made for lunch at 1, in the fridge since 10",
     ),
     "2 bowls potato salad, cooked meal, fridge": (
         "garden do 13:00-14:30", "for the garden do 13:00-17:00",
