@@ -375,3 +375,11 @@ def test_beside_the_rest_of_one_no_other_comes_but_what_would_be_lost() -> None:
         rest = one("rest", "stew", servings, group=Group.MEAL, must=True, safe_until=day(2))
         assert bool(birds_in([rest, near])) is comes
         assert birds_in([rest, lost])
+
+
+def test_a_dish_is_the_meal_of_an_evening_for_which_no_main_stands() -> None:
+    beans = [one(f"b{n}", "dry beans", group=Group.VEGETABLE, role=Role.SIDE) for n in range(3)]
+    roots = [one(f"r{n}", "carrots", group=Group.VEGETABLE, last=day(1)) for n in range(9)]
+    soup = Dish("bean soup", (("dry beans", 4.0),))
+    found = plan([*roots, *beans], TWO, START, Needs(), dishes=[soup])
+    assert [pick.dish for pick in found.picks if pick.dish] == ["bean soup"]
