@@ -31,7 +31,7 @@ from pantry_tui.core.plan.coming import what_comes
 from pantry_tui.core.plan.cooked import Kitchen, worth_cooking
 from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_open
 from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second
-from pantry_tui.core.plan.lots import by_itself, due_by, in_turn, parts
+from pantry_tui.core.plan.lots import by_itself, due_by, in_parts, in_turn, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.plate import more_mains, would_do
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
@@ -111,8 +111,10 @@ class _Week:
                 self._choose(number, Why.KEPT, day)
 
     def running(self) -> None:
-        """All that is open or thawed: it would be lost. An open bag of flour waits for a dish."""
-        for number in self._by_itself((n, one) for n, one in self.free.items() if one.must):
+        """What is open or thawed, as it would be lost: all of it, and of what keeps for longer its
+        part of the week. An open bag of flour waits for a dish."""
+        begun = self._by_itself((n, one) for n, one in self.free.items() if one.must)
+        for number in in_parts(begun, self.free, self.table):
             self._choose(number, Why.MUST)
 
     def _by_itself(self, some: Iterable[tuple[int, Candidate]]) -> list[int]:

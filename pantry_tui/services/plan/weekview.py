@@ -188,8 +188,9 @@ def _still_open(p: Pantry, over: Sequence[Candidate]) -> Iterable[str]:
     """What should be eaten up by now, as its pace has it: the next of its kind waits for it."""
     if not over:
         return
-    names = [name_of(p, p.stock.containers[one.container]) for one in over]
-    foods = ", ".join(f"{name} {one.food}" for name, one in zip(names, over, strict=True))
+    named = {one.container: one.food for one in over}  # of one vessel there are several meals
+    names = [name_of(p, p.stock.containers[id_]) for id_ in named]
+    foods = ", ".join(f"{name} {food}" for name, food in zip(names, named.values(), strict=True))
     yield f"Open for long: {foods}. Book what is eaten up (`use {names[0]} all`)."
 
 
