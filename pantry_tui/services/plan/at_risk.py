@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping, Sequence
-from datetime import date
+from datetime import date, timedelta
 from math import inf
 
 from pantry_tui.core import dates
@@ -21,6 +21,8 @@ from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.stands import containers_in, stands
 
+#: So long after the week its end is looked beyond.
+_SOON = timedelta(days=3)
 #: So many containers are named one by one.
 _NAMED = 3
 #: What is raw, fresh or thawed, and may be frozen once it is cooked (USDA FSIS, "The Big Thaw",
@@ -96,6 +98,32 @@ def at_risk(
                 f"{what} must be eaten by {dates.say(last)}, and {why}: {ways}, or give it away; "
                 "discard it after that day.",
             )
+
+
+def soon_after(
+    p: Pantry, draft: WeekDraft, lies: Mapping[str, Sequence[tuple[date, float]]]
+) -> Iterable[str]:
+    """What must be eaten in the first days after the week, where more of it will be left then than
+    is eaten in those days, a serving a head."""
+    eats, after = appetite(p), draft.end + timedelta(days=1)
+    several: dict[tuple[date, str], list[Container]] = defaultdict(list)
+    for one in stands(p):
+        last = one.discard_after
+        soon = last is not None and draft.end < last <= draft.end + _SOON
+        if soon and one.usable and not one.line.reserved and not one.line.hurried:
+            for container in containers_in(p, one):
+                several[last, one.line.batch].append(container)  # type: ignore[index]
+    for (last, id_), mine in sorted(several.items()):
+        left = sum(servings(p, c) - sum(much for _, much in lies.get(c.id, ())) for c in mine)
+        heads = sum(eats.sit(day) for day in days_from(after, (last - draft.end).days))
+        if left <= max(heads, p.people):
+            continue
+        batch = p.stock.batches[id_]
+        yield (
+            f"{kitchen_count(left)} servings of {_named_or_counted(p, batch.code, mine)} "
+            f"{batch.food.name} will be left after this week, and must be eaten by "
+            f"{dates.say(last)}: eat more of it now, give some away, or keep it in another way."
+        )
 
 
 def _away(p: Pantry, draft: WeekDraft, first: date, last: date) -> bool:

@@ -19,7 +19,7 @@ from pantry_tui.core.words import Role, State, Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
-from pantry_tui.services.plan.at_risk import at_risk, names_of
+from pantry_tui.services.plan.at_risk import at_risk, names_of, soon_after
 from pantry_tui.services.plan.at_table import beside, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
 from pantry_tui.services.plan.feasts import for_feasts, for_the_day_after
@@ -107,6 +107,7 @@ def view(
             *told_later(p, draft),
             *_dropped(p, draft),
             *(said for last, said in risks if last > p.today),
+            *soon_after(p, draft, lies),
             *for_feasts(p, draft, planned),
             *(() if rests else for_the_day_after(p, draft, (*coming, *found.kept), lies)),
             *mains_last(eats, found.mains, first),

@@ -7,6 +7,7 @@ from datetime import date, timedelta
 import pytest
 
 from pantry_tui.cli.printing import week as printed
+from pantry_tui.core import dates
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import dishes
@@ -120,3 +121,18 @@ def test_days_that_are_gone_and_not_marked_eaten_are_named_and_not_shown_as_to_c
     assert not any(line.startswith("Wed 25 Nov 2026  ") for line in lines)
     assert any(line.startswith("Sat 28 Nov 2026  ") for line in lines)
     assert kitchen(p).parts[0][0].startswith("Sat 28 Nov 2026"), "the page for the kitchen"
+
+
+def test_what_ends_soon_after_the_week_is_told_while_it_can_be_helped(p: Pantry) -> None:
+    code = up(p, f"4 lb jerky, dried, larder, {p.today - timedelta(days=6)}")
+    (said,) = notes(p, "will be left after this week")
+    assert f"of {code}/1 jerky" in said
+    assert dates.say(p.today + timedelta(days=8)) in said
+    act.use(p, code, "3.9 lb")
+    assert not notes(p, "will be left after this week")
+
+
+def test_what_ends_later_than_that_is_the_outlook_s(p: Pantry) -> None:
+    up(p, f"4 lb jerky, dried, larder, {p.today - timedelta(days=4)}")
+    assert weeks.week(p).end + timedelta(days=3) < p.today + timedelta(days=10)
+    assert not notes(p, "will be left after this week")
