@@ -42,6 +42,7 @@ from pantry_tui.services.lookup.sign_named import near_ones, possible, sign_name
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, SignAnswer, SignRow
 from pantry_tui.services.stock import tables
+from pantry_tui.services.stock.named_in import held_with
 from pantry_tui.services.stock.pick import (
     batch_named,
     containers_named,
@@ -127,10 +128,13 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
         return SignAnswer(name, LOOKED_WORDS, judged.verdict, (), (), (), judged.reasons)
     sign = sign_named(p, container, text)
     payload, sisters = showing(p, (container,), sign, at, which=_which(p, ref))
-    p.book(payload, **when(at))
+    with p.together():
+        p.book(payload, **when(at))
+        with_it = held_with(p, p.stock.batches[batch.id], payload, at)
     answer = _answer(p, container, sign, payload.verdict, sisters, text)
     still_to = still_to_name(p, p.stock.batches[batch.id])
-    return replace(answer, do=(*answer.do, still_to)) if still_to else answer
+    more = (*with_it, *filter(None, [still_to]))
+    return replace(answer, do=(*answer.do, *more)) if more else answer
 
 
 def mark_all(p: Pantry, refs: Sequence[str], text: str, *, saw: str = "") -> Done:
