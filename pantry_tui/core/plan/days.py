@@ -145,8 +145,9 @@ class Table:
         ]
 
     def waits(self, one: Candidate) -> bool:
-        """Whether it may not be opened any more by the end of this week, for want of a hand."""
-        return one.care_from is not None and one.care_from <= self.end
+        """Whether it may not be opened any more by the end of this week, for want of a hand, or
+        nothing hurries it out of its tin."""
+        return one.stands_by or (one.care_from is not None and one.care_from <= self.end)
 
     def fullest(self, one: Candidate) -> list[date]:
         """Of those days the ones on which most sit there: a bird waits for the guests."""

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Sequence
+from collections import defaultdict
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import date
-from math import ceil
+from math import ceil, inf
 
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.room import Lot, keeps
 from pantry_tui.core.words import Role
@@ -41,16 +43,33 @@ def discarded_by(one: Candidate, end: date) -> bool:
 def by_itself(
     free: Iterable[tuple[int, Candidate]], begun: Collection[str], end: date
 ) -> list[int]:
-    """What comes at table, or beside the days; else only what must be used up by that day, once a
-    vessel, and not of those `begun` for it."""
+    """What comes at table, or beside the days, or is open with a last safe day (cheese); else only
+    what must be used up by that day, once a vessel, and not of those `begun` for it."""
     seen = set(begun)
     found = []
     for number, one in free:
-        if (one.role or one.at_table) not in _LAID:
+        role = one.role or one.at_table
+        runs = one.must and one.safe_until is not None and role is Role.INGREDIENT
+        if role not in _LAID and not runs:
             if one.container in seen or not due_by(one, end):
                 continue
             seen.add(one.container)
         found.append(number)
+    return found
+
+
+def in_parts(numbers: Sequence[int], free: Mapping[int, Candidate], table: Table) -> Sequence[int]:
+    """Of open vessels the meals that this week takes, where their last day is after it: as many as
+    leave none for that day; one, where they have none."""
+    meals: dict[str, list[int]] = defaultdict(list)
+    for number in numbers:
+        meals[free[number].container].append(number)
+    found = []
+    for some in meals.values():
+        last = free[some[0]].safe_until or free[some[0]].last
+        days = inf if last is None else max(table.length, (last - table.start).days + 1)
+        part = table.length / days
+        found += some[: max(1, ceil(len(some) * part - CRUMB))]
     return found
 
 

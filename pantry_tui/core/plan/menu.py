@@ -38,7 +38,8 @@ class Candidate(NamedTuple):
     `ready` is the day from which it may be eaten: what is thawing already has one; `care_from` the
     day from which it may not be opened, since a hand that it wants was not given. A container of
     a `bulk` is taken from by the portion; with `open_days` the first draw opens it. `since` is the
-    day on which what is open was opened.
+    day on which what is open was opened. What `stands_by` comes where nothing else does: a tin
+    long before its date.
     """
 
     container: str
@@ -57,6 +58,7 @@ class Candidate(NamedTuple):
     a_head: float = 1.0
     piece: float = 0.0
     care_from: date | None = None
+    stands_by: bool = False
     opened: Callable[[], int | None] = UNPUBLISHED
 
     @property

@@ -19,25 +19,24 @@ each comes on: core/plan/days.py. Pure.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from datetime import date
 from itertools import chain, count
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.balance import balanced, change_places, left_for_later, settle
-from pantry_tui.core.plan.beside import eaten_up, one_beside, open_beside
+from pantry_tui.core.plan.beside import eaten_up
+from pantry_tui.core.plan.coming import what_comes
 from pantry_tui.core.plan.cooked import Kitchen, worth_cooking
 from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_open
-from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second, too_big
-from pantry_tui.core.plan.lost import eaten_in_time
-from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, in_turn, lots_of, parts
+from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second
+from pantry_tui.core.plan.lots import by_itself, due_by, in_parts, in_turn, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.plate import more_mains, would_do
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.running import once_more, parted
-from pantry_tui.core.plan.schedule import CALM, choose
-from pantry_tui.core.plan.shares import KNOWN
+from pantry_tui.core.plan.schedule import CALM
 from pantry_tui.core.words import Role
 
 
@@ -83,6 +82,8 @@ class _Week:
         self._laid_out: Menu | None = None
         self.pressing: set[int] = set()  # of those, what has no weeks to spare
         self.big: dict[int, Candidate] = {}  # too big for this week's table
+        self.dishes: Sequence[Dish] = ()
+        self.with_spare = False  # what stands by is opened too
 
     def menu(self) -> Menu:
         """By day, and what comes next: of bulk the first meal only."""
@@ -110,8 +111,10 @@ class _Week:
                 self._choose(number, Why.KEPT, day)
 
     def running(self) -> None:
-        """All that is open or thawed: it would be lost. An open bag of flour waits for a dish."""
-        for number in self._by_itself((n, one) for n, one in self.free.items() if one.must):
+        """What is open or thawed, as it would be lost: all of it, and of what keeps for longer its
+        part of the week. An open bag of flour waits for a dish."""
+        begun = self._by_itself((n, one) for n, one in self.free.items() if one.must)
+        for number in in_parts(begun, self.free, self.table):
             self._choose(number, Why.MUST)
 
     def _by_itself(self, some: Iterable[tuple[int, Candidate]]) -> list[int]:
@@ -147,9 +150,13 @@ class _Week:
         settle(self.chosen, self._spread())
         self._laid_out = None
         self._add_mains()
-        bare = (d for d in self.table.days if self._cooks(d) and not self._laid(d, Role.MAIN))
+        bare = filter(self._bare, self.table.days)
         if balanced(self.chosen, self.table, self._spread(), bare):
             self._laid_out = None
+        for day in filter(self._bare, self.table.days):
+            self._cook_any(day)
+        self.with_spare = True
+        self._add_mains()
         for day in self.table.days:
             if day not in self._cooked() and self._cooks(day):
                 self._add(day, set(A_HEAD), self.pressing if self.chosen else None)
@@ -209,6 +216,11 @@ class _Week:
         cooked = self._cooked()
         return day in cooked or len(cooked) < self.appetite.meals
 
+    def _bare(self, day: date) -> bool:
+        """Whether a meal comes from the stores that day, and has neither a main nor a dish."""
+        dish = any(pick.dish and pick.day == day for pick in self._spread().picks)
+        return self._cooks(day) and not dish and not self._laid(day, Role.MAIN)
+
     def _laid(self, day: date, role: Role) -> float:
         return self._spread().laid(day, {role})
 
@@ -255,6 +267,8 @@ class _Week:
         one = self.free.get(number)
         if one is None or one.at_table not in roles or day not in self.table.possible(one):
             return False
+        if one.stands_by and not self.with_spare:
+            return False
         if not due_by(one, self.table.end) and self._said_enough(one):
             return False
         waits = number in self.big and awaited(one, self.table)
@@ -272,61 +286,18 @@ class _Week:
         return self.appetite.said_enough(kind, laid, self.table.factor)
 
     def _should_go(self) -> tuple[list[tuple[int, float]], list[int]]:
-        """What to open next to what is chosen, and the weeks that its food has to spare: first what
-        must be discarded after this week, then what passes its best, both as if an open jar that
-        keeps for weeks were not there, then the rest. And what would come next: what would be
-        discarded before all others."""
-        # What cannot be thawed in the days that are left waits for the next week.
-        possible, end = self.table.possible_at_all(), self.table.end
-        due = {n for n, one in self.free.items() if due_by(one, self.table.end)}
-        coming = ((n, self.free[n]) for n in self._by_itself(self.free.items()))
-        free = {n: one for n, one in coming if n in due or possible(one)}
-        chosen = self._taken()
-        self.big = too_big(free, self.table, chosen)
-        # What waits for a hand before the week is over comes only where a day has nothing else.
-        waits = {n: one for n, one in free.items() if n not in due and self.table.waits(one)}
-        free = {n: one for n, one in free.items() if n not in self.big and n not in waits}
-        here = open_beside(one.candidate for one in self.chosen if not one.dish)
-        near = [one for one in chosen if due_by(one, self.table.end) or not one.must]
-        lost = {n: free[n] for n in due if n in free and discarded_by(free[n], end)}
-        hurry = [(number, 0.0) for number in eaten_in_time(lost, self.chosen, self.table)]
-        opened = [free[number] for number, _ in hurry]
-        best = {n: one for n, one in free.items() if n in due and n not in lost}
-        hurry += self._fits(best, [*near, *opened], here | open_beside(opened))[0]
-        first = {number: free[number] for number, _ in hurry}
-        here |= open_beside(first.values())
-        late = [n for n in lost if n not in first]
-        rest = {n: one for n, one in free.items() if n not in first and n not in lost}
-        week, more = self._fits(rest, [*chosen, *first.values()], here)
-        self.pressing.update(late)
-        return [*hurry, *week], [*late, *more, *waits, *self.big]
-
-    def _fits(
-        self,
-        free: Mapping[int, Candidate],
-        on_table: Sequence[Candidate],
-        here: Collection[Role],
-    ) -> tuple[list[tuple[int, float]], list[int]]:
-        """What of `free` has room beside what is on the table, where of the kinds `here` one is
-        open, and the rest in its order."""
-        numbers = list(free)
-        lots = lots_of(free.values(), self.table)
-        most = self.appetite.ceilings(one.food for one in (*free.values(), *on_table))
-        coming = [self.table.factor, *self.appetite.coming(self.table.next_week, KNOWN)]
-        already = lots_of(on_table, self.table)
-        week, more = choose(lots, most, coming, already, self.needs.shares, self.needs.credits)
-        week, held = one_beside(week, [free[n] for n in numbers], self.table, here)
-        coming_next = [*held, *more]
-        self.keeps = {numbers[one.lot] for one in coming_next if one.kept}
-        self.pressing = {numbers[one.lot] for one in coming_next if one.spare <= CALM}
-        found = [(numbers[opening.lot], opening.spare) for opening in week]
-        return found, [numbers[opening.lot] for opening in coming_next]
+        """What to open next to what is chosen, with the weeks that its food has to spare, and what
+        would come next."""
+        found = what_comes(self.free, self.chosen, self.table, self.needs)
+        self.big, self.keeps, self.pressing = found.big, found.keeps, found.pressing
+        return found.should, found.next
 
     # -- dishes ----------------------------------------------------------------------------------
 
     def cook(self, dishes: Sequence[Dish]) -> None:
         """Dishes asked for, then those that take the most of what should go: at least half of
         what they take, one dish a day, each once."""
+        self.dishes = dishes
         asked = [dish for dish in dishes if dish.name in self.wishes.dishes]
         for dish in asked:
             self._cook(dish, self.wishes.dishes[dish.name])
@@ -338,13 +309,20 @@ class _Week:
         for dish in worth_cooking(rest, goes):
             self._cook(dish, None)
 
-    def _cook(self, dish: Dish, day: date | None) -> None:
+    def _cook_any(self, day: date) -> None:
+        """The first dish that is not cooked this week and can be, on a day without a main."""
+        cooked = {one.dish for one in self.chosen}
+        any(self._cook(dish, day) for dish in self.dishes if dish.name not in cooked)
+
+    def _cook(self, dish: Dish, day: date | None) -> bool:
         """Take its containers, those chosen already first; nothing, where it cannot be cooked."""
         found = Kitchen(self.chosen, self.free, self.table).takes(dish, day)
         if found is None:
-            return
+            return False
         loose, fresh, when = found
         for part in loose:
             part.day, part.dish = when, dish.name
         for number in fresh:
             self._choose(number, Why.DISH, when, dish.name)
+        self._laid_out = None
+        return True

@@ -34,7 +34,7 @@ from pantry_tui.services.stock.warmth import is_frozen
 #: Vegetables and herbs are cooked from frozen.
 _NO_THAW = (Group.VEGETABLE, Group.HERB)
 
-#: What was bought keeps its printed date; it is proposed only this many days before.
+#: What was bought keeps its printed date; sooner than so many days before it stands by.
 _BOUGHT_AHEAD = 120
 
 #: What is past its best is safe and gets no better by waiting: it is wanted within a quarter of a
@@ -135,6 +135,7 @@ def _members(p: Pantry, one: Stands, batch: Past) -> list[_Member]:
         frozen=frozen,
         thaw_days=thaws,
         role=role_at_table(p, batch.food, batch.group, batch.method, drawn=False),
+        stands_by=_stands_by(one, p.today),
     )
     like = alike[1:-1]
     return [
@@ -153,12 +154,15 @@ def _opened_on(container: Container) -> date | None:
 def _may(one: Stands, start: date, unknown: bool) -> bool:
     if not one.fit_on(start):
         return False
-    if one.asks and not unknown:
-        return False
+    return unknown or not one.asks
+
+
+def _stands_by(one: Stands, today: date) -> bool:
+    """Whether it is a tin or a pack from a shop that nothing hurries."""
     if one.state in (State.OPEN, State.THAWED) or one.method is not Method.BOUGHT:
-        return True
+        return False
     dated = first_date(one)
-    return dated != date.max and (dated - start).days <= _BOUGHT_AHEAD
+    return dated == date.max or (dated - today).days > _BOUGHT_AHEAD
 
 
 def _single(p: Pantry, one: Stands, container: Container) -> _Member:
@@ -197,6 +201,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
         since=_opened_on(container) if begun else None,
         a_head=a_head(p, batch.food.name),
         piece=servings(p, container) / pieces_left if pieces_left else 0.0,
+        stands_by=_stands_by(one, p.today),
         opened=opened,
     )
 

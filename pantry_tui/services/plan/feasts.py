@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
@@ -11,6 +11,7 @@ from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.guests import for_guests
 from pantry_tui.core.plan.menu import Candidate, Menu
+from pantry_tui.core.words import Role
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import unasked
@@ -45,6 +46,33 @@ def for_feasts(p: Pantry, draft: WeekDraft, planned: Collection[str]) -> Iterato
                 f"{one.food} could be the main; move it from {p.where(container)} to the fridge on "
                 f"{dates.say(out)} to thaw."
             )
+
+
+def for_the_day_after(
+    p: Pantry, draft: WeekDraft, coming: Iterable[Candidate], planned: Collection[str]
+) -> Iterator[str]:
+    """What to take out for the day after this week, where of what is `coming` no main is ready
+    without thawing: the next week begins too late for it."""
+    eats, day = appetite(p), draft.end + timedelta(days=1)
+
+    def mains_of(some: Iterable[Candidate]) -> list[Candidate]:
+        mains = (one for one in some if one.at_table is Role.MAIN and one.fit_on(day))
+        return [one for one in mains if one.container not in planned]
+
+    # On the last days of a week nothing that has to thaw comes in it.
+    mains = mains_of(coming) or mains_of(_stand(p, draft, planned))
+    if not eats.sit(day) or any(not one.thaw_days for one in mains):
+        return
+    for one in mains:
+        out = day - timedelta(days=one.thaw_days)
+        if out >= draft.first(p.today) and eats.sit(out) > 0:
+            container = p.stock.containers[one.container]
+            yield (
+                f"For {dates.say(day)}, the day after this week: move {name_of(p, container)} "
+                f"{one.food} from {p.where(container)} to the fridge on {dates.say(out)} to thaw, "
+                "as no main stands that is ready without."
+            )
+            return
 
 
 def _stand(p: Pantry, draft: WeekDraft, planned: Collection[str]) -> Iterator[Candidate]:

@@ -15,14 +15,14 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.plan.appetite import at_table, days_from
 from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.safety.caution import CAUTION
-from pantry_tui.core.words import State, Verdict
+from pantry_tui.core.words import Role, State, Verdict
 from pantry_tui.services.batchwork import tending
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_risk import at_risk, names_of
 from pantry_tui.services.plan.at_table import beside, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
-from pantry_tui.services.plan.feasts import for_feasts
+from pantry_tui.services.plan.feasts import for_feasts, for_the_day_after
 from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
 from pantry_tui.services.plan.standby import mains_last, sentences, standby
@@ -63,13 +63,14 @@ def view(
         if days and (left := left_of(p, entry, days))
     ]
     second = second_mains(p, draft, here)
-    takes = []
+    takes, rests = [], False
     so_far: dict[str, float] = defaultdict(float)
     for entry, left in here:
         food = p.stock.batches[left[0].batch].food.name
         so_far[food] += _part(p, entry, left)
         take = _take(p, entry, left, so_far[food], second.get(entry, ""))
         takes.append((take, beside(p, entry)))
+        rests = rests or (take.role == Role.MAIN and entry.later >= 1)
     meals = tuple(take for take, aside in takes if not aside)
     aside = tuple(take for take, aside in takes if aside)
     first = draft.first(p.today)
@@ -107,6 +108,7 @@ def view(
             *_dropped(p, draft),
             *(said for last, said in risks if last > p.today),
             *for_feasts(p, draft, planned),
+            *(() if rests else for_the_day_after(p, draft, (*coming, *found.kept), lies)),
             *mains_last(eats, found.mains, first),
             *sentences(no_thaw),
             *tending.sentences(p, draft.start, draft.end),
@@ -188,8 +190,9 @@ def _still_open(p: Pantry, over: Sequence[Candidate]) -> Iterable[str]:
     """What should be eaten up by now, as its pace has it: the next of its kind waits for it."""
     if not over:
         return
-    names = [name_of(p, p.stock.containers[one.container]) for one in over]
-    foods = ", ".join(f"{name} {one.food}" for name, one in zip(names, over, strict=True))
+    named = {one.container: one.food for one in over}  # of one vessel there are several meals
+    names = [name_of(p, p.stock.containers[id_]) for id_ in named]
+    foods = ", ".join(f"{name} {food}" for name, food in zip(names, named.values(), strict=True))
     yield f"Open for long: {foods}. Book what is eaten up (`use {names[0]} all`)."
 
 

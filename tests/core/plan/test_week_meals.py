@@ -270,8 +270,25 @@ def test_an_open_bag_of_flour_waits_for_a_dish_or_is_used_up_once() -> None:
         assert len(plan([due], TWO, START, Needs()).picks) == 1
         both = plan([due], TWO, START, Needs(), asked, [cake]).picks
         assert {pick.dish for pick in both} == {"cake", ""}
-    salad = one("salad", "salad", 8.0, group=Group.VEGETABLE, bulk=True, must=True, last=day(90))
+    salad = one("salad", "salad", 8.0, group=Group.VEGETABLE, bulk=True, must=True, last=day(6))
     assert len(plan([salad], TWO, START, Needs()).picks) == 4, "what is eaten at table comes"
+
+
+def test_of_what_is_open_and_keeps_for_weeks_each_week_takes_its_part() -> None:
+    def meals(role: Role, safe: date | None = None, last: date | None = None) -> int:
+        block = one(
+            "c", "c", 24.0, group=Group.DAIRY, role=role, bulk=True, must=True,
+            safe_until=safe, last=last, opened=keeps(None),
+        )  # fmt: skip
+        found = plan([block], TWO, START, Needs()).picks
+        return sum(pick.why is Why.MUST for pick in found)
+
+    for role in (Role.MAIN, Role.INGREDIENT):
+        assert meals(role, day(27)) == 3, "a quarter of twelve meals"
+        assert meals(role, day(13)) == 6
+    assert meals(Role.MAIN, last=day(27)) == 3
+    assert meals(Role.MAIN) == 1
+    assert meals(Role.FAT, day(27)) == 0, "butter waits for a dish"
 
 
 def test_a_big_pack_is_for_the_day_of_the_guests_though_a_usual_table_could_eat_it() -> None:
@@ -375,3 +392,11 @@ def test_beside_the_rest_of_one_no_other_comes_but_what_would_be_lost() -> None:
         rest = one("rest", "stew", servings, group=Group.MEAL, must=True, safe_until=day(2))
         assert bool(birds_in([rest, near])) is comes
         assert birds_in([rest, lost])
+
+
+def test_a_dish_is_the_meal_of_an_evening_for_which_no_main_stands() -> None:
+    beans = [one(f"b{n}", "dry beans", group=Group.VEGETABLE, role=Role.SIDE) for n in range(3)]
+    roots = [one(f"r{n}", "carrots", group=Group.VEGETABLE, last=day(1)) for n in range(9)]
+    soup = Dish("bean soup", (("dry beans", 4.0),))
+    found = plan([*roots, *beans], TWO, START, Needs(), dishes=[soup])
+    assert [pick.dish for pick in found.picks if pick.dish] == ["bean soup"]

@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.keeping.fitness import UNFIT
-from pantry_tui.core.keeping.rotation import first_date, order_key
+from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.batch_payloads import FATE_OF
@@ -195,13 +195,7 @@ def _may(p: Pantry, container: Container, start: date, unknown: bool) -> bool:
         return False  # nobody looked at its seals by then, and that nobody asks later is no look
     if judged.verdict is Verdict.UNKNOWN and not unknown and not _dry_and_open(p, container):
         return False
-    if judged.discard_after is not None and judged.discard_after < start:
-        return False
-    bought = p.stock.batches[container.batch].method is Method.BOUGHT
-    if container.state in (State.OPEN, State.THAWED) or not bought:
-        return True
-    dated = first_date(judged)
-    return dated != date.max and (dated - start).days <= 120
+    return judged.discard_after is None or judged.discard_after >= start
 
 
 def _offered(p: Pantry, container: Container) -> Offered:

@@ -11,7 +11,7 @@ import pytest
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import appetite, week
-from pantry_tui.services.stock import places
+from pantry_tui.services.stock import act, places
 
 TODAY = date(2026, 11, 27)
 
@@ -73,3 +73,31 @@ def test_where_nobody_can_take_it_out_it_is_said_while_there_is_time_to_ask(p: P
     assert "Wed 9 Dec 2026" in said
     appetite.read_table(p, "2 on 9 dec")
     assert not told(p), "somebody is there that day, and it is said when it is nearer"
+
+
+def day_after(p: Pantry) -> list[str]:
+    return [note for note in week.week(p).notes if "the day after this week" in note]
+
+
+def test_the_day_after_the_week_has_something_taken_out_for_it(p: Pantry) -> None:
+    (said,) = day_after(p)
+    assert "For Fri 4 Dec 2026" in said
+    assert "on Thu 3 Dec 2026 to thaw" in said
+    week.accept(p)
+    p.today = date(2026, 12, 3)
+    (said,) = day_after(p)
+    act.thaw(p, said.partition("move ")[2].split()[0])
+    assert not day_after(p), "it was taken out"
+
+
+def test_nothing_is_taken_out_where_a_main_is_ready_without(p: Pantry) -> None:
+    (said,) = day_after(p)
+    assert "ground beef" in said
+    appetite.read_table(p, "away 4 dec")
+    assert not day_after(p)
+    appetite.read_table(p, "usual 4 dec")
+    assert day_after(p)
+    places.add(p, "larder", "pantry")
+    line = "9 pint jars venison, pressure canned, larder, 2026-10-01"
+    putup.put_up(p, putup.read(p, line))
+    assert not day_after(p)
