@@ -20,7 +20,6 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 
-from pantry_tui.core import dates
 from pantry_tui.core.canned import LIDDED, low_acid_in_water
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping import wording
@@ -40,10 +39,9 @@ from pantry_tui.core.keeping.doubt import (
     was_ahead,
 )
 from pantry_tui.core.keeping.exposure import Span, exposures
-from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.harm import can_hurt
 from pantry_tui.core.keeping.ladder import Assessment as Assessment
-from pantry_tui.core.keeping.ladder import Fixed, worse
+from pantry_tui.core.keeping.ladder import Fixed
 from pantry_tui.core.keeping.ladder import Judgement as Judgement
 from pantry_tui.core.keeping.latest import caught_up
 from pantry_tui.core.keeping.misdated import WRONG_CLOCK, as_at_any_time, of_wrong_clock
@@ -57,9 +55,9 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.unripe import unripe
 from pantry_tui.core.keeping.warm import made_with, westmost
 from pantry_tui.core.keeping.weather import FOREVER, above
-from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Seen, Turn, When
-from pantry_tui.core.text import begun
-from pantry_tui.core.words import SEVERITY, Climate, Kind, Method, State, Verdict
+from pantry_tui.core.keeping.with_signs import with_signs
+from pantry_tui.core.model import DAY_MIN, Batch, Container, Cut, Place, Turn, When
+from pantry_tui.core.words import Climate, Kind, Method, State, Verdict
 
 PRINTED = "The printed date."
 
@@ -110,7 +108,7 @@ def assess(
 
         own = as_noted(batch, container, own, alone)
     own = as_at_any_time(batch, container, own, places, now, alone)
-    return _with_signs(batch, container, own)
+    return with_signs(batch, container, own)
 
 
 def _by_dates(
@@ -293,45 +291,6 @@ def _undated(reckoning: Reckoning, start: Assessment, safety: Limit | None) -> A
     here = tuple(one.said.found for one in reckoning.told if one.span.end >= FOREVER)
     found = tuple(dict.fromkeys(rule for rules in here for rule in rules))
     return replace(_settled(start, Fixed(Verdict.UNKNOWN), (why,), wording.NO_DAY), rules=found)
-
-
-def _with_signs(batch: Batch, container: Container, judged: Assessment) -> Assessment:
-    """Signs only ever make a verdict worse; a suspect batch is looked at jar by jar."""
-    if not container.signs and not batch.suspect:
-        return judged
-    for seen in container.signs:
-        said = f"{begun(seen.sign)} ({dates.say(seen.day)})."
-        if seen.verdict is Verdict.SOUND:
-            judged = replace(judged, reasons=(*judged.reasons, f"Harmless: {said}"))
-        elif seen.verdict is Verdict.NEEDS_CARE and _looked_since(container, seen):
-            judged = replace(judged, reasons=(*judged.reasons, f"Looked at since: {said}"))
-        else:
-            # Of what nobody is sure after looking, that it is harmless is not known either.
-            harmless = judged.harmless and seen.verdict is not Verdict.UNKNOWN
-            judged = _no_better(replace(judged, harmless=harmless), seen.verdict, said)
-    doubted = SEVERITY.index(Verdict.UNKNOWN)
-    bad = any(SEVERITY.index(seen.verdict) <= doubted for seen in container.signs)
-    if batch.suspect and not (bad or container.looked):
-        said = f"Look at every container of this batch: {batch.suspect}."
-        judged = replace(_without_days(judged), harmless=False)
-        judged = _no_better(judged, Verdict.UNKNOWN, said)
-    return judged
-
-
-def _looked_since(container: Container, seen: Seen) -> bool:
-    """Whether it was looked at when that was surely seen: a look before it says nothing of it."""
-    return container.looked is not None and container.looked_at >= seen.at
-
-
-def _no_better(judged: Assessment, verdict: Verdict, reason: str) -> Assessment:
-    judged = _without_days(judged) if verdict in UNFIT else judged
-    return replace(judged, floor=worse(judged.floor, verdict), reasons=(reason, *judged.reasons))
-
-
-def _without_days(judged: Assessment) -> Assessment:
-    """A day beside what may not be eaten would say that it may be eaten until then."""
-    days = (wording.BEST, wording.DISCARD)
-    return replace(judged, reasons=tuple(x for x in judged.reasons if not x.startswith(days)))
 
 
 def _facts_to(

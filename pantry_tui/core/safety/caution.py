@@ -42,3 +42,8 @@ def cautioned(verdict: Verdict, usable: bool) -> bool:
     """Whether the caution stands beside a verdict. What nobody knows of flour or salt is only that
     no figure is published: it cannot hurt and is offered."""
     return verdict in UNFIT or (verdict is Verdict.UNKNOWN and not usable)
+
+
+#: How a sign begins in the log that a person put in words which nobody understood: it holds the
+#: container in doubt, and a look since takes it back.
+OWN = "in doubt, in own words: "

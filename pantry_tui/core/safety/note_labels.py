@@ -75,6 +75,30 @@ _BAD = re.compile(
     r"not (?:safe|good|edible|ok|fit)(?: to eat)?|(?:throw|thrown|threw) (?:it )?(?:out|away)|"
     r"bin(?:ned)?(?: it)?|toss(?:ed)?(?: it)?|inedible|fail(?:ed)?|to (?:bin|discard|throw out))"
 )
+#: A fault, or whether there is one: what is said of it is held against it, be it understood or not.
+_A_FAULT = re.compile(
+    r"(?:any )?(?:problems?|issues?|faults?|defects?|trouble|concerns?|suspect|suspicious|"
+    r"doubt(?:s|ful)?|warning|damaged?)"
+)
+#: Of a lid, where a fault is asked after.
+_LID_UP = re.compile(
+    r"\b(?:lids?|seals?|caps?|tops?|buttons?|deckel)\b.*\b(?:up|raised|loose|open|ajar|off|bowed|"
+    r"curved|moves|rocks|hole|leak\w*|gewölbt|lose|offen|auf)\b"
+)
+#: Of a jar and what is in it: that it is bad is said of the food.
+_OF_IT = re.compile(
+    r"(?:lids?|seals?|caps?|tops?|jars?|colou?rs?|quality|liquid|brine|contents?|texture|food|"
+    r"(?:still )?(?:good|safe|ok|edible|fit)|status|state|rating|grade|overall|notes?)"
+)
+_PLAINLY_BAD = re.compile(
+    r"(?:(?:it|they|is|are|was|looks?|gone|went|going|very|a bit|all) )*"
+    r"(?:bad|off|spoil(?:ed|t)|rotten|unsafe|not (?:good|ok|okay|right|safe)|wrong|no good)"
+)
+#: The whole of what is said.
+_ALONE = re.compile(
+    r"(?:(?:it|they|is|are|was|looks?|gone|went|going|very) )*"
+    r"(?:bad|spoil(?:ed|t)|rotten|unsafe|no good)"
+)
 _PARTICIPLE = re.compile(
     r"\w+(?:ed|ing)|lost|shut|tight|broken|soft|open|kept|swollen|rotten|mouldy"
 )
@@ -122,7 +146,7 @@ def in_words(clause: str) -> str:
     """A clause in small letters, without its label where it has one."""
     found = _LABELLED.fullmatch(clause)
     if found is None:
-        return clause
+        return _BAD_WORD if _ALONE.fullmatch(clause.strip(" .!?")) else clause
     label, value = found[1].strip(" ?."), found[2].strip(" .?") or found[2]
     label = re.sub(r" ?[(\[](?:y/n|yes/no|y or n)[)\]]$|\?", "", label)
     if (told := _dated(label, value) or _measured(label, value)) is not None:
@@ -137,11 +161,17 @@ def in_words(clause: str) -> str:
     if value in _YES and _WARM.fullmatch(label):
         return "left out on the counter"
     if value in _YES:
-        return _BAD_WORD if _BAD.fullmatch(label) else label
+        return _BAD_WORD if _BAD.fullmatch(label) or _A_FAULT.fullmatch(label) else label
     if value in _NO:
         if _FAULT.fullmatch(label):
             return ""
         return _BAD_WORD if _SOUND.fullmatch(label) else _denied(label)
+    if _PLAINLY_BAD.fullmatch(value) and _OF_IT.fullmatch(label):
+        return _BAD_WORD
+    if _BAD.fullmatch(label) and not (_BARE.match(value) or _WELL.search(value)):
+        return _BAD_WORD
+    if _A_FAULT.fullmatch(label) and not _WELL.search(value) and _LID_UP.search(value):
+        return _BAD_WORD
     if _SAYS.fullmatch(label):
         return _BAD_WORD if _BAD.fullmatch(value) else value
     if _HOW.fullmatch(label) and not (_WELL.search(value) and "not " not in f" {value}"):

@@ -16,6 +16,7 @@ from typing import NamedTuple
 
 from pantry_tui.core.safety.denial import DENIED, NONE
 from pantry_tui.core.safety.note_spoilage import FOUL, LIKE
+from pantry_tui.core.safety.said_lids import LIDS
 from pantry_tui.core.safety.signs import (
     THROWN,
     UNSURE,
@@ -77,6 +78,7 @@ _MOULDY_SPOTS = (f"{_MOULD} {_CUT_AWAY} soft-cheese-mould", "spoiled", UNSURE)
 
 #: Words, and the signs they may mean, tier by tier.
 SAID: tuple[tuple[str, tuple[str, ...]], ...] = (
+    *LIDS,
     (r"explo(?:d\w*|sion)|burst\w*|bl[eo]w(?:n|s|ing)? (?:up|apart|open|out|its (?:lid|top))",
      (_BURST, _GAS, "spoiled", UNSURE)),
     (r"poison\w*|botuli\w*|toxi\w*|(?:made|make|makes|got|fell|felt|feel|was|were) "

@@ -252,6 +252,10 @@ def put_up(p: Pantry, reading: PutUpReading, *, at: At | None = None) -> PutUp:
         )
         if reading.opened is not None:
             open_since(p, code, reading.opened)
+        if batch.note:
+            from pantry_tui.services.stock.named_in import held_by_note
+
+            held_by_note(p, p.stock.batches[id_], at)
     return _told_of(p, p.stock.batches[id_], reading, place, descent)
 
 

@@ -7,6 +7,8 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 
+from pantry_tui.services.batchwork.detail_columns import named_by
+
 #: They number, price, picture or file a row, and say nothing of the food.
 _ASIDE = re.compile(
     r"(?:(?:row|item|batch|record|product|stock|serial|lot|jar|lid|label|shelf|box|inventory) )?"
@@ -19,6 +21,14 @@ _ASIDE = re.compile(
 )
 #: Whether all is well.
 _ASKS = re.compile(r"\b(?:ok|okay|good|safe|fine|right|sound|correct)\b(?: to \w+)?\W*$")
+#: Headings over the time of a process that may be said of something else as well (the least that is
+#: in stock, the hours of a drying), so that they name no detail of its record.
+_TIME = re.compile(
+    r"(?:mins?|minutes?|minuten|duration|dauer|zeit|kochzeit|einkochzeit|pt|timer|time|"
+    r"process(?:ing|ed)?|canning|boil(?:ed|ing)?|cook(?:ed|ing)?)"
+    r"(?: (?:for|time|timer|duration|min|mins|minutes))?"
+)
+_MINUTES = re.compile(r"(\d{1,3})(?: ?(?:m|min|mins|minutes?|minuten|'))?\.?")
 _NOTHING = frozenset({"", "-", "–", "—", "?", "n/a", "na"})
 
 
@@ -31,14 +41,23 @@ def in_note(headings: Sequence[str], taken: Mapping[str, int], out: frozenset[in
 
 def with_unknown(note: str, headings: Sequence[str], cells: Sequence[str], at: list[int]) -> str:
     """The note of a row with what stands in those columns."""
+    told = any((named := named_by(one)) and named.field == "minutes" for one in headings)
     more = [
-        f"{_name(headings[one])}: {cell}"
+        f"{_name(headings[one])}: {cell if told else _in_minutes(headings[one], cell)}"
         for one in at
         if one < len(cells)
         and not _is_nothing(headings[one], cell := " ".join(cells[one].split()))
         and not re.match(r"https?://", cell)
     ]  # fmt: skip
     return "; ".join(filter(None, (" ".join(note.split()), *more)))
+
+
+def _in_minutes(heading: str, cell: str) -> str:
+    """("Timer", "5") -> "processed 5 minutes", where no other column has the time of the process:
+    too short a time is read then as such a note is."""
+    plain = " ".join(re.sub(r"[^\w]+|_", " ", heading.casefold()).split())
+    found = _MINUTES.fullmatch(cell.casefold())
+    return f"processed {found[1]} minutes" if found and _TIME.fullmatch(plain) else cell
 
 
 def _name(heading: str) -> str:

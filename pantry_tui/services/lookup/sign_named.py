@@ -4,15 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from pantry_tui.core.canned import LIDDED, PROCESSED
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.doubt import RESCUE_DAYS
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.out_of_the_cold import book_the_move, says_left_out
+from pantry_tui.core.safety.own_words import OWN_ID, all_is_well, held, says_nothing_of_others
 from pantry_tui.core.safety.said import meant, without_popped, worst_named
 from pantry_tui.core.safety.seals import beside_the_seal, is_of_the_seal, says_seal_failed
 from pantry_tui.core.safety.signs import (
     THROWN,
+    UNSURE,
     Sign,
     find_sign,
     near_signs,
@@ -20,7 +24,7 @@ from pantry_tui.core.safety.signs import (
     signs_for,
     strictness,
 )
-from pantry_tui.core.words import State
+from pantry_tui.core.words import Method, State
 from pantry_tui.errors import BadInput
 from pantry_tui.reference.signs import load_signs
 from pantry_tui.services.pantry import Pantry
@@ -53,12 +57,14 @@ def _parts_of(p: Pantry, batch: Batch) -> list[Batch]:
 
 
 def sign_named(p: Pantry, container: Container, text: str) -> Sign:
-    """The one sign that the words surely mean. Raises BadInput naming near ones."""
+    """The one sign that the words surely mean; where none is understood and they do not say that
+    all is well, the doubt that keeps them. Raises BadInput naming near ones."""
     known = possible(p, container)
     sign = find_sign(known, text) or _in_other_words(p, container, known, text)
+    if sign is None and not (all_is_well(text) or says_left_out(text)):
+        return in_own_words(known, text)
     if sign is None:
-        saved = [_SAVED] if "pop" in text.casefold() and _just_made(p, container) else []
-        near = "; ".join([*saved, *(one.words for one in near_signs(known, text))]) or "none"
+        near = near_ones(p, container, text)
         method = p.stock.batches[container.batch].method
         if says_left_out(text):
             told = book_the_move(name_of(p, container))
@@ -71,6 +77,27 @@ def sign_named(p: Pantry, container: Container, text: str) -> Sign:
             "do not taste it: discard."
         )
     return sign
+
+
+def near_ones(p: Pantry, container: Container, text: str) -> str:
+    """The signs near to a person's words, one after the other."""
+    saved = [_SAVED] if "pop" in text.casefold() and _just_made(p, container) else []
+    near = (one.words for one in near_signs(possible(p, container), text))
+    return "; ".join((*saved, *near)) or "none"
+
+
+def in_own_words(known: Sequence[Sign], text: str) -> Sign:
+    """The doubt in which words that nobody understood hold a container, at the worst what they may
+    mean: what is still unsure."""
+    unsure = next(one for one in known if one.id.startswith(UNSURE))
+    return replace(
+        unsure,
+        id=OWN_ID,
+        words=held(text),
+        means="Nobody here knows what that means, so it is not used until it is known.",
+        steps=("Do not taste it to find out", "Take it off the shelf and out of reach"),
+        disposal="none",
+    )
 
 
 def _in_other_words(
@@ -101,7 +128,7 @@ def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "
         if other is not None and other.verdict in THROWN and "glass" not in other.hazard:
             return other  # a jar that was dropped says nothing of the others
         if not (says_seal_failed(words) or is_of_the_seal(words)):
-            return None
+            return _doubted(p, container, known, words)
         reason = said.Reason.SEAL_FAILED
     if reason is said.Reason.SEAL_FAILED:
         words = _SAVED if _just_made(p, container) else "loose lid found in storage"
@@ -109,6 +136,18 @@ def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "
     wanted = _SIGNS_OF.get(reason, frozenset())
     suspect = (sign for sign in known if sign.suspect_batch)
     return next((sign for sign in suspect if sign_words(sign.words) & wanted), None)
+
+
+def _doubted(p: Pantry, container: Container, known: Sequence[Sign], why: str) -> Sign | None:
+    """The doubt of a reason that nobody understood, where what is in one jar may be in all and
+    does not show: canned, or low-acid and shut in from the air. A reason that is plainly none of
+    the food's is none."""
+    batch = p.stock.batches[container.batch]
+    airless = batch.method in LIDDED or batch.method is Method.IN_OIL
+    shut_in = batch.method in PROCESSED or (airless and not batch.food.is_acid)
+    if not shut_in or not why.strip() or says_nothing_of_others(why):
+        return None
+    return in_own_words(known, why)
 
 
 _SAVED = "unsealed within a day, tested recipe"

@@ -13,6 +13,7 @@ from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.out_of_the_cold import book_the_move, says_left_out
+from pantry_tui.core.safety.own_words import OWN_ID
 from pantry_tui.core.safety.signs import (
     DISPOSAL,
     DISPOSAL_SOURCES,
@@ -37,10 +38,11 @@ from pantry_tui.core.words import SEVERITY, State, Verdict
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.reference.names import method_named
 from pantry_tui.reference.signs import load_signs
-from pantry_tui.services.lookup.sign_named import possible, sign_named
+from pantry_tui.services.lookup.sign_named import near_ones, possible, sign_named
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done, SignAnswer, SignRow
 from pantry_tui.services.stock import tables
+from pantry_tui.services.stock.named_in import held_with
 from pantry_tui.services.stock.pick import (
     batch_named,
     containers_named,
@@ -102,7 +104,7 @@ def weigh(p: Pantry, ref: str, text: str) -> SignAnswer:
         )
         return SignAnswer(name_of(p, container), LOOKED_WORDS, Verdict.SOUND, (), (), (), says)
     sign = sign_named(p, container, text)
-    payload, sisters = showing(p, (container,), sign)
+    payload, sisters = showing(p, (container,), sign, which=_which(p, ref))
     return _answer(p, container, sign, payload.verdict, sisters, text)
 
 
@@ -125,11 +127,14 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
         judged = p.judge(p.stock.containers[container.id])
         return SignAnswer(name, LOOKED_WORDS, judged.verdict, (), (), (), judged.reasons)
     sign = sign_named(p, container, text)
-    payload, sisters = showing(p, (container,), sign, at)
-    p.book(payload, **when(at))
+    payload, sisters = showing(p, (container,), sign, at, which=_which(p, ref))
+    with p.together():
+        p.book(payload, **when(at))
+        with_it = held_with(p, p.stock.batches[batch.id], payload, at)
     answer = _answer(p, container, sign, payload.verdict, sisters, text)
     still_to = still_to_name(p, p.stock.batches[batch.id])
-    return replace(answer, do=(*answer.do, still_to)) if still_to else answer
+    more = (*with_it, *filter(None, [still_to]))
+    return replace(answer, do=(*answer.do, *more)) if more else answer
 
 
 def mark_all(p: Pantry, refs: Sequence[str], text: str, *, saw: str = "") -> Done:
@@ -163,15 +168,22 @@ def _looked(text: str) -> bool:
 
 
 def showing(
-    p: Pantry, containers: Sequence[Container], sign: Sign, at: At | None = None
+    p: Pantry,
+    containers: Sequence[Container],
+    sign: Sign,
+    at: At | None = None,
+    which: bool = False,
 ) -> tuple[said.Sign, Sisters]:
-    """What is booked of a sign on containers of one batch, and what it says of the others."""
+    """What is booked of a sign on containers of one batch, and what it says of the others.
+    `which`: somebody said on which of them it is; what nobody understood speaks of that one."""
     # Of several the one of which it says most: what is in a sealed one may be in all.
     first = max(containers, key=lambda one: _says_most(p, one, sign, at))
     batch = p.stock.batches[first.batch]
     found = _found(p, first, at.day if at else p.today)
     sisters = of_sisters(sign, found)
     verdict = verdict_of(sign, batch.method, batch.food, last_state(first) is State.SEALED)
+    if sign.id == OWN_ID:
+        verdict, sisters = Verdict.UNKNOWN, Sisters.NOTHING if which else sisters
     day = dates.say(at.day if at else p.today)
     suspect = f"{name_of(p, first)} showed {sign.words} on {day}"
     payload = said.Sign(
@@ -183,6 +195,11 @@ def showing(
         suspect if sisters is Sisters.SUSPECT else "",
     )
     return payload, sisters
+
+
+def _which(p: Pantry, ref: str) -> bool:
+    """Whether it is known on which container of the batch a sign is."""
+    return "/" in ref or sum(one.here for one in p.containers_of(batch_named(p, ref))) < 2
 
 
 def _says_most(p: Pantry, container: Container, sign: Sign, at: At | None) -> int:
@@ -237,6 +254,10 @@ def _answer(
     reasons += [sign.means, READING]
     steps = list(sign.steps)
     told = about_sisters(name, sisters)
+    if sign.id == OWN_ID:
+        near = near_ones(p, container, text)
+        steps.append(f"If it is one of these, say which: {near}.")
+        steps.append(f"If it was looked at and all is well: `sign {name} {LOOKED_WORDS}`.")
     if verdict is Verdict.NEEDS_CARE and sign.verdict in THROWN:
         steps = [CULL]
     if told:

@@ -141,6 +141,7 @@ def _shown(
         strictness,
     )
     from pantry_tui.services.lookup import sign_named, signs
+    from pantry_tui.services.stock.named_in import held_with
 
     batch = taken[0].batch
     found = [sign_named.sign_of(p, one, reason, words) for one in taken]
@@ -151,8 +152,9 @@ def _shown(
         refuse_unless_alike(p, ref)
     payload, sisters = signs.showing(p, taken, sign, at)
     p.book(payload, **when(at))
+    with_it = held_with(p, p.stock.batches[batch], payload, at)
     told = signs.about_sisters(name_of(p, taken[0]), sisters)
-    return tuple(filter(None, (told, *DISPOSAL.get(sign.disposal, ()))))
+    return tuple(filter(None, (told, *with_it, *DISPOSAL.get(sign.disposal, ()))))
 
 
 def _wanted(count: int | str | None) -> Wanted:

@@ -284,3 +284,85 @@ def test_whether_a_jar_is_well_is_no_guess(
 ) -> None:
     found = one(p, tmp_path, heading, cell)
     assert found in (Verdict.UNKNOWN, Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+
+
+TOMATOES = "tomatoes,boiling-water canned,2,pint jars,larder,2026-11-01"
+NO_TIME = "Item,Method,Qty,Size,Where,Date"
+
+
+def untimed(p: Pantry, tmp_path: Path, heading: str, cell: str, row: str = TOMATOES) -> Verdict:
+    """How a row is judged in a list that has no column for the time of its process but that."""
+    path = tmp_path / "list.csv"
+    path.write_text(f'{NO_TIME},"{heading}"\n{row},"{cell}"\n', encoding="utf-8")
+    assert import_list(p, path).booked
+    return due(p)[0].verdict
+
+
+@pytest.mark.parametrize("cell", ["5", "5 min"])
+@pytest.mark.parametrize(
+    "heading",
+    ["Min", "min.", "Duration", "Zeit", "Minuten", "Processing", "PT", "Timer", "Boiled for",
+     "Cook time"],
+)  # fmt: skip
+def test_too_short_a_time_is_read_under_any_heading_for_it(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert untimed(p, tmp_path, heading, cell) is Verdict.DISCARD
+
+
+@pytest.mark.parametrize("heading", ["Min", "Timer", "Cook time", "Duration"])
+@pytest.mark.parametrize("cell", ["90", "90 min"])
+def test_time_enough_under_such_a_heading_stays_quiet(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert untimed(p, tmp_path, heading, cell) is Verdict.SOUND
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell", "row"),
+    [
+        ("Min", "2", "peas,frozen,2,1 lb bags,chest,2026-11-20"),
+        ("Time", "8", "apples,dried,2,1 lb jars,larder,2026-11-20"),
+        ("Cook time", "40", "peas,frozen,2,1 lb bags,chest,2026-11-20"),
+    ],
+)
+def test_a_number_under_a_heading_of_time_says_nothing_of_what_has_no_process(
+    p: Pantry, tmp_path: Path, heading: str, cell: str, row: str
+) -> None:
+    assert untimed(p, tmp_path, heading, cell, row) is Verdict.SOUND
+
+
+def test_the_least_in_stock_is_no_time_beside_a_column_of_minutes(
+    p: Pantry, tmp_path: Path
+) -> None:
+    assert one(p, tmp_path, "Min", "2") is Verdict.SOUND
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell"),
+    [
+        ("Lid", "bad"), ("Color", "bad"), ("Quality", "bad"), ("Good", "no"), ("Safe", "no"),
+        ("Still good?", "no"), ("Remarks", "bad"), ("Comments", "bad"), ("Problem", "yes"),
+        ("Issue", "yes"), ("Problem", "lid a bit up"), ("Discard", "bulging"), ("Toss", "bad"),
+        ("Discard", "yes"), ("Toss", "x"), ("Still good?", "bad"),
+    ],
+)  # fmt: skip
+def test_that_it_is_bad_is_heard_under_any_heading(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert untimed(p, tmp_path, heading, cell) in (Verdict.DISCARD, Verdict.DO_NOT_TASTE)
+
+
+@pytest.mark.parametrize(
+    ("heading", "cell"),
+    [
+        ("Lid", "new"), ("Color", "red"), ("Quality", "good"), ("Good", "yes"), ("Safe", "yes"),
+        ("Remarks", "not bad"), ("Comments", "for Ann"), ("Problem", "none"), ("Issue", "no"),
+        ("Problem", "label fell off"), ("Discard", "no"), ("Toss", ""), ("Weather", "bad"),
+        ("Harvest", "bad"), ("Discard", "not yet"), ("Toss", "n"),
+    ],
+)  # fmt: skip
+def test_what_is_well_or_not_of_the_food_stays_quiet_under_them(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    assert untimed(p, tmp_path, heading, cell) is Verdict.SOUND
