@@ -21,6 +21,7 @@ SAID = {
         "reprocessed after a week", "home made canner from a keg", "sealed by the sun",
         "lid went down only after two days", "black crud under lid", "pops when lifted",
         "top of the jar is raised", "lids held only by the ring", "the kitchen is at 1.9 km",
+        "lost half the juice in the pot",
         "done up in the Alps", "bought at a church fair", "gift from neighbour, no idea how",
     ),
     TOMATOES: (
@@ -38,7 +39,8 @@ QUIET = {
         "does not pop when pressed", "rings off, lids hold", "shop is 1.9 km away",
         "won a ribbon at the county fair", "beans from the neighbour", "gift for neighbour",
         "recipe from a friend", "beans cooled in cold water after blanching", "did carrots too",
-        "small beans", "in the shorter jars", "beans bought at a church fair",
+        "lost a third of the juice in the pot", "small beans", "in the shorter jars",
+        "beans bought at a church fair",
         "gift from neighbour's garden", "view of the mountains on the label",
     ),
     TOMATOES: (
