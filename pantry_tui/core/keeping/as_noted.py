@@ -21,6 +21,7 @@ from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.note_advice import advised
 from pantry_tui.core.safety.note_days import Of, days_of
+from pantry_tui.core.safety.note_raw_egg import raw_egg_at_home
 from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, happened, states
 from pantry_tui.core.safety.notes import clauses
@@ -34,6 +35,10 @@ _MONTHS_DAYS = 7
 #: What is said of it, and what a person does.
 _SAYS = {
     Now.COOKED: "judged as cooked food, too. What was cooked is a batch of its own: `repack {}`",
+    Now.OF_RAW_EGG: (
+        "made at home of raw egg it keeps as cooked food does, in the cold alone. If it is, "
+        "`repack {}` into a batch of it as cooked meal"
+    ),
     Now.CUT: "judged as cut, too. If it is, record it: `correct {} --process prepared=...`",
     Now.SHELLED: (
         "judged as raw eggs out of the shell, too. If they are, `repack {}` into a batch of whites "
@@ -86,7 +91,8 @@ def told_of(batch: Batch) -> tuple[Told, ...]:
     """What its note says that it is by now, and its record does not."""
     if not batch.note:
         return ()
-    return states(batch.method, batch.food, batch.note, dry=is_dry(batch.food))
+    egg = raw_egg_at_home(batch.method, batch.food, batch.note)
+    return (*states(batch.method, batch.food, batch.note, dry=is_dry(batch.food)), *egg)
 
 
 def as_noted(
@@ -217,7 +223,7 @@ def _command(says: str, code: str) -> str:
 
 def _meant(batch: Batch, container: Container, told: Told) -> Iterator[tuple[Batch, Container]]:
     match told.now:
-        case Now.COOKED:
+        case Now.COOKED | Now.OF_RAW_EGG:
             classes = batch.food.classes - {"dry"} | {"cooked"}
             food = replace(batch.food, classes=classes)
             yield replace(batch, food=food, method=Method.MEAL, doubt=()), container

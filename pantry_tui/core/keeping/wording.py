@@ -28,6 +28,8 @@ from pantry_tui.core.words import Kind, State, Verdict
 _BEGUN = 0.01
 #: Before the date.
 DISCARD, BEST = "Discard after", "Best by"
+#: While its two hours run.
+TOO_WARM = "It stands too warm"
 
 
 def of_spent(spent: Spent) -> Limit:
@@ -118,7 +120,7 @@ def hurry(reckoning: Reckoning, runs_out: int | None) -> list[str]:
     now = reckoning.now
     left = runs_out - now.last - 1
     by = f" of {_clock(now, now.last)}, by {_clock(now, runs_out - 1)}" if now.known else ""
-    return [f"It stands too warm: eat it, or put it in the cold within {left} minutes{by}."]
+    return [f"{TOO_WARM}: eat it, or put it in the cold within {left} minutes{by}."]
 
 
 def _clock(now: When, minute: int) -> str:

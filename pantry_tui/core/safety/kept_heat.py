@@ -10,6 +10,7 @@ from pantry_tui.core.canned import ANIMAL
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety import note_smoke as smoke
+from pantry_tui.core.safety.kept_plain import cool_inside
 from pantry_tui.core.safety.kept_warm import degrees_of
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_look import MOIST, says
@@ -40,7 +41,9 @@ def smoked(batch: Batch, clause: str) -> _Told:
             yield "nobody says how long it stood warm before it was done."
         else:
             yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
-    elif smoke.never_so_hot(told) and min(degrees_of(told), default=_OF_AIR_F) < _OF_AIR_F:
+    elif (smoke.never_so_hot(told) and min(degrees_of(told), default=_OF_AIR_F) < _OF_AIR_F) or (
+        not degrees_of(told) and cool_inside(clause) and not _was_heated(batch)
+    ):
         yield "nobody knows that it cooked through. Record the warmth inside as temperature=..."
     if says(smoke.SMOKED_COLD, told):
         yield "cold smoke cooks nothing, so the days of hot smoked food are none of its own."

@@ -18,6 +18,7 @@ from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety import note_smoke as smoke
 from pantry_tui.core.safety.kept_heat import JERKY_F, dry, hottest, smoked, too_cool
+from pantry_tui.core.safety.kept_plain import plain_of_kept
 from pantry_tui.core.safety.kept_spoilage import as_sign, perishes_by_kind, spoilt, vaguely_bad
 from pantry_tui.core.safety.kept_warm import (
     EACH,
@@ -187,6 +188,8 @@ def _against(
     yield from dry(method, food, clause)
     if not _in_the_warm(method, food):
         yield from warm(method, food, clause, perishes)
+        cooked = method is Method.MEAL or bool(food.classes & {"cooked", "stock"})
+        yield from plain_of_kept(clause, perishes, cooked=cooked)
     yield from spoilt(method, food, clause, signs)
     yield from _touched(method, food, clause, signs)
     if method in PACKED:

@@ -88,7 +88,8 @@ REST = {
 }
 #: What begins the days that its record counts.
 _OUT = (
-    r"thawed|defrosted|(?:taken |took (?:it |them )?|came |is |been )?(?:out of|from) the freezer|"
+    r"thawed|defrosted|thawing|defrosting|"
+    r"(?:taken |took (?:it |them )?|came |is |been )?(?:out of|from) the freezer|"
 )
 BEGAN = {
     Method.MEAL: _OUT + (

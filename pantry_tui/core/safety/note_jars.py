@@ -18,20 +18,21 @@ _OF_WHAT_IS_OVER = (
 )
 
 OF_JARS: tuple[Stage, ...] = (
-    # What was lost, and how full they were.
+    # What was lost, and how full they were: less than half that boiled out of jars that sealed is
+    # no fault (National Center for Home Food Preservation, loss of liquid; from memory).
     Stage(
         ("lost", "losing", "half", "most", "much", "lot", "third", "quarter", "loss", "full",
          "empty",
          "down", "dropped", "sank"),
-        r"\b(?:lost|losing) (?:a (?:lot|third|good bit|fair bit)|lots|most|plenty|too much|much|"
+        r"\b(?:lost|losing) (?:a (?:lot|good bit|fair bit)|lots|most|plenty|too much|much|"
         r"quite "
-        rf"a (?:bit|lot)|(?:a )?(?:half|third|quarter))\b(?: \w+){{0,3}} {_LIQUID}\b|"
-        r"\b(?:half|third|most|much|lots|a lot)(?: of)? (?:the |their |its |my )?"
+        rf"a (?:bit|lot)|(?:a )?half)\b(?: \w+){{0,3}} {_LIQUID}\b|"
+        r"\b(?:half|most|much|lots|a lot)(?: of)? (?:the |their |its |my )?"
         rf"{_LIQUID} (?:\w+ )?{_LOST}\b|"
         r"\b(?:jars?|came out|they|1|some)\b(?: \w+){0,3} (?:half|nearly|almost) (?:empty|full|"
         r"dry)\b|"
-        rf"\b{_LIQUID}\b(?: \w+){{0,4}} (?:down|dropped|fell|sank) (?:by )?(?:half|0\.\d|a third|"
-        r"a lot|a quarter|2|3)|\b(?:2 thirds|2/3|3/4|3 quarters|half|0\.\d+) (?:full|empty)\b|"
+        rf"\b{_LIQUID}\b(?: \w+){{0,4}} (?:down|dropped|fell|sank) (?:by )?(?:half|0\.[5-9]|"
+        r"a lot|2|3)|\b(?:2 thirds|2/3|3/4|3 quarters|half|0\.\d+) (?:full|empty)\b|"
         r"\b(?:third|quarter) empty\b|"
         rf"\b{_LIQUID} (?:is |was )?short\b|"
         rf"\b(?:big|much|heavy|lots of|bad|huge|massive|serious) {_LIQUID} loss",

@@ -42,6 +42,7 @@ class Now(StrEnum):
     FINER = "finer"
     MOVED = "moved"
     FROZEN = "frozen"
+    OF_RAW_EGG = "of raw egg"
     WITHOUT_POWER = "without power"
 
 

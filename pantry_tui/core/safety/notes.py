@@ -16,6 +16,7 @@ from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety import note_words as terms
 from pantry_tui.core.safety.acid import ACID_ADDED
+from pantry_tui.core.safety.danger_words import dangers_in_english
 from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
 from pantry_tui.core.safety.note_before import which
@@ -27,6 +28,7 @@ from pantry_tui.core.safety.note_mixture import (
     weakened,
 )
 from pantry_tui.core.safety.note_numbers import differs
+from pantry_tui.core.safety.note_plain import high_up, plainly_said
 from pantry_tui.core.safety.note_pots import boiled_instead, cooked_first
 from pantry_tui.core.safety.note_recipe import meat_in_it, more_of_what_is_low, without_fewer
 from pantry_tui.core.safety.note_share import share
@@ -119,6 +121,8 @@ def doubted_notes(
             # Most pickles have no recipe of their own for it, and salt keeps none of them.
             more = [one for one in more if key != "form" or "in the form" not in one]
             against += [f"Its note says {words!r}: not checked. {more[0]}"] if more else []
+        if "altitude" not in said and high_up(method, altitude_ft, clause):
+            against.append(_not_checked(words, "altitude"))
         if method is Method.FRIDGE_PICKLE and weakened(
             method, re.sub(terms.NO_HARM, " fine ", clause)
         ):
@@ -174,7 +178,8 @@ def _not_checked(words: str, key: str, some: bool = False) -> str:
 
 def _plain(typed: str) -> str:
     """In small letters, every number in figures."""
-    plain = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", typed.casefold().replace("’", "'"))
+    plain = dangers_in_english(typed.lower())
+    plain = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", plain.casefold().replace("’", "'"))
     plain = spelled_not(re.sub(r"(?<=\d),(?=\d{3}\b)", "", plain))
     plain = in_figures(plain)
     plain = re.sub(r"\b(?:three|3) quarters? of an hour\b", "45 minutes", plain)
@@ -228,6 +233,7 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
     if more_of_what_is_low(method, food, clause) or meat_in_it(method, food, clause):
         yield ""
     yield from gone_wrong(method, plain)
+    yield from plainly_said(method, food, plain)
     if spoilt(method, plain):
         yield terms.SPOILT
     if weakened(method, told := re.sub(terms.VINEGAR_OUTSIDE, " ", plain)):

@@ -32,8 +32,8 @@ from pantry_tui.services.stock.drawing import (
     read_wanted,
     went_along,
 )
-from pantry_tui.services.stock.fit import fit, refuse_if_none_fits
-from pantry_tui.services.stock.pick import name_of
+from pantry_tui.services.stock.fit import badness, fit, refuse_if_none_fits
+from pantry_tui.services.stock.pick import batch_named, name_of, ordered
 from pantry_tui.services.stock.seen import At
 
 #: "2 lb of 2A", "3B/1", "half of 4C".
@@ -148,6 +148,7 @@ def _food(p: Pantry, reading: PutUpReading) -> object:
 
 def _taken(p: Pantry, source: Source, before: set[str], at: At | None) -> Iterable[Part]:
     refuse_if_none_fits(p, source.ref, ours=True, at=at)
+    _refuse_begun(p, source.ref, at)
 
     def fits(one: Container) -> bool:
         return one.id not in before and fit(p, one, at)
@@ -156,6 +157,26 @@ def _taken(p: Pantry, source: Source, before: set[str], at: At | None) -> Iterab
     if not source.amount:
         return [Part(pick(1)[0])]
     return drawn(p, source.ref, read_wanted(source.amount), pick)
+
+
+def _refuse_begun(p: Pantry, ref: str, at: At | None) -> None:
+    """What is open or thawed is what a cook takes: where that must be discarded, another one of its
+    batch goes into the pot only by its number. Raises Refused."""
+    if "/" in ref:
+        return
+    batch = batch_named(p, ref)
+    here = [one for one in p.containers_of(batch) if one.here and not one.reserved]
+    begun = [one for one in here if one.state in (State.OPEN, State.THAWED)]
+    over = [one for one in begun if badness(p, one) and not fit(p, one, at)]
+    if not over or any(fit(p, one, at) for one in begun):
+        return
+    good = next(one for one in ordered(p, here) if fit(p, one, at))
+    judged, name = p.judge(over[0]), name_of(p, over[0])
+    raise Refused(
+        f"{name} is {over[0].state} and would be taken first: {judged.verdict.said}. "
+        f"{judged.reasons[0] if judged.reasons else ''} If another one goes into it, say which: "
+        f"from {name_of(p, good)}."
+    )
 
 
 def carry_on(batch: Batch, descent: Descent, reading: PutUpReading, today: date) -> Batch:

@@ -27,6 +27,7 @@ from pantry_tui.reference.names import method_named
 from pantry_tui.reference.process import load_not_recommended, processes_named
 from pantry_tui.reference.tables import Tables
 from pantry_tui.services.batchwork.prepared import prepared
+from pantry_tui.services.lookup import too_warm
 
 SHOP_FOOD_ALONE = "No published figure but one for shop food, of quality alone."
 
@@ -136,6 +137,8 @@ def keeps(
     if judged.refused and answer["allowed"]:
         no = speaking(tables.book.of(kept), what, kept, standing, place)
         return _refused(answer, judged.refused, no, tables)
+    if (instead := too_warm.instead(answer, place, temp_f, judged)) is not None:
+        return instead
     sure = [rule for rule in spoken if not guessed(rule, what)]
     in_doubt = judged.verdict is Verdict.UNKNOWN and not judged.usable and sure != spoken
     if in_doubt:
