@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 
+from pathlib import Path
+
 import pytest
 
 from tests.cli import shapes
