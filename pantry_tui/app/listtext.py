@@ -12,6 +12,7 @@ from pantry_tui.core.text import agreed, clean, counted
 from pantry_tui.services.batchwork.detail_columns import DETAILS
 from pantry_tui.services.batchwork.importing import Imported
 from pantry_tui.services.batchwork.mapped import Sheet, Taken
+from pantry_tui.services.batchwork.undated import OTHERWISE
 from pantry_tui.services.rows import Ask
 
 #: Field -> what a person calls it, in the order in which it is offered.
@@ -154,4 +155,9 @@ def found_text(found: Imported, name: str) -> str:
     lines += [f"line {one.line}, {clip(one.value, 40)!r}: {one.reason}" for one in found.beyond]
     if found.more_beyond:
         lines.append(f"and {found.more_beyond:,} more cells that stand under no heading")
+    lines += [f"line {one.line}, {clip(one.value, 40)}: {one.reason}" for one in found.no_day]
+    if found.more_no_day:
+        lines.append(f"and {found.more_no_day:,} more that say no day")
+    if found.no_day:
+        lines.append(OTHERWISE)
     return "\n".join(lines).rstrip()

@@ -65,6 +65,8 @@ def _known(found: Any) -> str:
 
 
 def _lines(found: Any) -> list[str]:
+    from pantry_tui.services.batchwork.undated import OTHERWISE
+
     lines = [f"{name}: {clean(heading)}" for name, heading in found.columns.items()]
     if found.recalled:
         lines.append(
@@ -87,6 +89,11 @@ def _lines(found: Any) -> list[str]:
         if found.more_bad
         else []
     )
+    lines += [f"line {one.line}, {clean(one.value)[:40]}: {one.reason}" for one in found.no_day]
+    if found.more_no_day:
+        lines.append(f"and {found.more_no_day:,} more that say no day")
+    if found.no_day:
+        lines.append(OTHERWISE)
     if found.booked:
         them = agreed(found.batches, "it", "all of them")
         lines.append(f"Put up {counted(found.batches, 'batches')}; one undo takes {them} back.")

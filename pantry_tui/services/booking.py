@@ -28,6 +28,7 @@ from pantry_tui.core.log.payloads import (
     place_of,
     touches,
 )
+from pantry_tui.core.log.sound import LONGEST, too_long
 from pantry_tui.core.model import DAY_MIN, When
 from pantry_tui.errors import BadInput, Refused, Unclear
 from pantry_tui.services import clock as clocks
@@ -60,7 +61,10 @@ def append(
     zone: int | None = None,
 ) -> Event:
     """One event, of today unless a day (and a minute of it) is given. Raises Refused; Unclear for
-    an hour that came twice that night."""
+    an hour that came twice that night, BadInput for a text that no log may hold."""
+    if (long := too_long(payload)) is not None:
+        what, much = long[0].replace("_", " "), f"{long[1]:,} characters"
+        raise BadInput(f"The {what} has {much}, and at most {LONGEST:,} are kept: shorten it.")
     alone = p.clock.day_alone and not isinstance(payload, Timer)  # which is by the hour
     written = _written(p, day or p.today, at, zone, alone)
     today = day is None or day == p.today

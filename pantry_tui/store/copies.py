@@ -237,6 +237,10 @@ def _sound(copies: Iterable[Path]) -> Iterator[Copy]:
             yield Copy(one, events_in(one))
 
 
+#: What is wrong with a store that only a newer program reads: it is not damaged.
+NEWER = "a newer version wrote it"
+
+
 def wrong_with(path: Path) -> str:
     """What is wrong with a file, in a few words; "" for a sound store of this or an older
     version."""
@@ -250,7 +254,7 @@ def wrong_with(path: Path) -> str:
         with looking(path) as db:
             number = db.execute("PRAGMA user_version").fetchone()[0]
             if number > SCHEMA:
-                return "a newer version wrote it"
+                return NEWER
             return first(glance(db) if number == SCHEMA else structure(db))
     except PantryError as error:
         return error.message

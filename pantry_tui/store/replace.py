@@ -11,7 +11,14 @@ from time import time
 
 from pantry_tui.errors import Refused, StoreError
 from pantry_tui.store import codes, damage
-from pantry_tui.store.copies import folder_of, free_name, made_by_itself, newest_sound, wrong_with
+from pantry_tui.store.copies import (
+    NEWER,
+    folder_of,
+    free_name,
+    made_by_itself,
+    newest_sound,
+    wrong_with,
+)
 from pantry_tui.store.files import cannot, made_whole, runs, settle
 from pantry_tui.store.soundness import copied, looking
 from pantry_tui.store.store import SCHEMA, check_header, connect, held, in_use
@@ -32,8 +39,12 @@ def refuse_unsound(path: Path, source: Path) -> None:
 
 
 def _instead(path: Path, source: Path) -> str:
-    """What to do next where a file cannot be restored."""
-    other = newest_sound(path)
+    """What to do next where a file cannot be restored; a store that is sound itself, or that only
+    a newer program reads, is never to be replaced on that account."""
+    if wrong_with(source) == NEWER:
+        return "update the program, which reads it then"
+    whole = os.path.lexists(path) and wrong_with(path) in ("", NEWER)
+    other = None if whole else newest_sound(path)
     if other is not None:
         again = f"`pantry-tui restore {damage.quoted(other.path)}{damage.named(path)}`"
         return f"bring back the newest sound backup with {again}"

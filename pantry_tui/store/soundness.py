@@ -73,11 +73,14 @@ def _opened(path: Path, mode: str) -> sqlite3.Connection:
 
 def look(path: Path) -> tuple[list[Event], list[Hurt]]:
     """The events of a store that can be read, and all that is hurt. Raises StoreError for a store
-    of an older version, and for one that cannot be looked at now: that is no damage."""
+    of an older or a newer version, and for one that cannot be looked at now: that is no damage."""
     try:
         with looking(path) as db:
-            if db.execute("PRAGMA user_version").fetchone()[0] < SCHEMA:
+            number = db.execute("PRAGMA user_version").fetchone()[0]
+            if number < SCHEMA:
                 raise StoreError(f"{path} is of an older version: open it once with this one.")
+            if number > SCHEMA:
+                raise StoreError(f"{path} was written by a newer version: update the program.")
             return [one for one in events_of(db) if isinstance(one, Event)], list(examine(db))
     except UNREADABLE as error:
         if isinstance(error, sqlite3.Error):

@@ -18,7 +18,7 @@ from pantry_tui.core.words import Verdict
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import places, view
+from pantry_tui.services.stock import leaving, places, view
 from pantry_tui.services.stock.pick import batch_named
 
 TODAY = date(2026, 11, 25)
@@ -218,3 +218,20 @@ async def test_in_a_count_it_is_asked_too(p: Pantry) -> None:
         assert "Which of the 6 shows it?" in shown(pilot)
         await pilot.press("2", "enter")
     assert [len(one.containers) for one in booked(p)] == [1]
+
+
+@pytest.mark.parametrize("gone", [2, 6])
+async def test_what_was_given_away_is_told_of_by_its_lid_code(p: Pantry, gone: int) -> None:
+    """From the list where others of it stand, and from the page of a batch of which none does."""
+    for number in range(1, gone + 1):
+        leaving.give(p, f"2A/{number}", to="Aunt Sunniva")
+    async with PantryApp(p).run_test(size=(100, 40)) as pilot:
+        await pilot.press("2", "A", "/", "2", "s")
+        assert "What do you see, smell or hear?" in shown(pilot)
+        await pilot.press("1")
+        assert not booked(p)
+        await pilot.press("enter")
+    (sign,) = booked(p)
+    assert sign.containers == (
+        next(one.id for one in p.containers_of(batch_named(p, "2A")) if one.number == 2),
+    )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from pathlib import Path
 
 import pytest
 
@@ -47,3 +48,15 @@ def test_what_cannot_be_brought_in_books_nothing(kitchen: Kitchen, words: tuple[
     assert (code, out) == (2, "")
     assert err.count("\n") == 1
     assert kitchen.booked() == before
+
+
+@pytest.mark.parametrize("words", [("--dry-run",), ()])
+def test_rows_without_a_day_say_what_they_count_as(
+    kitchen: Kitchen, tmp_path: Path, words: tuple[str, ...]
+) -> None:
+    path = tmp_path / "undated.csv"
+    path.write_text("Item,Qty,Place,Kept\nturkey soup,1 box,fridge,cooked meal\n")
+    code, out, _ = kitchen.run("import", str(path), *words)
+    assert code == 0
+    assert "line 2, chicken soup: no day: made unknown, so judged strictly" in out
+    assert "A column Made with the day of each, or unknown, says it otherwise." in out

@@ -23,6 +23,7 @@ from pantry_tui.app.screens.meant import (
     pieces_of,
     refs_of,
     said_line,
+    told_of,
 )
 from pantry_tui.app.widgets.line import Line, stands_for
 from pantry_tui.core.text import singular
@@ -304,8 +305,7 @@ class Acting:
 
     def sign(self) -> None:
         """What is seen, smelled or heard; its meaning stands there before anything is booked."""
-        found = self._meant() if self.screen.meant else [self.screen.table.current]
-        line = found[0] if found else None
+        line = told_of(self.screen.table.current, self.screen.meant)
         if line is None or not line.ref:
             self.screen.host.tell(NO_STOCK, refused=True)
             return

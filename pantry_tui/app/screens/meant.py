@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from functools import wraps
 from typing import Any
 
 from pantry_tui.app.format import clip
-from pantry_tui.app.widgets.line import Line
+from pantry_tui.app.widgets.line import Key, Line, stands_for
 from pantry_tui.core.vessels import Vessel, vessel_of
 from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import repack
@@ -52,6 +53,17 @@ def pieces_of(row: DueRow | None) -> int:
         return 0
     loose = vessel_of(row.method, row.size, "") is Vessel.PIECES
     return int(row.left.amount) if loose else 0
+
+
+def told_of(line: Line | None, ref: str) -> Line | None:
+    """The line that a sign is told of: that of `ref`, where a lid code was typed, else the line of
+    the cursor. What was put up and is gone from here, as a jar that was given away, has none of its
+    own and is told of all the same."""
+    if not ref:
+        return line
+    if line is None or not stands_for(line, ref):
+        return Line(Key(), (), ref)
+    return replace(line, ref=ref) if "/" in ref else line
 
 
 def about(lines: Sequence[Line]) -> str:

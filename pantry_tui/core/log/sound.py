@@ -29,14 +29,35 @@ _MOMENTS = frozenset({"Outage.start", "Outage.end", "ClockAhead.since", "ClockAh
 _CODES = frozenset({"PutUp.code", "Relabelled.code", "Relabelled.was"})
 _NAMES = frozenset({"PlaceAdded.name", "PlaceChanged.name", "FoodFacts.name", "FoodAdded.name",
                     "Dish.name"})  # fmt: skip
-#: Any other number, and a text, at most.
-_MOST, _LONGEST = 1e9, 20_000
+#: Any other number at most.
+_MOST = 1e9
+#: So many characters of a text are booked at most.
+LONGEST = 20_000
+#: A log that was booked without that limit still comes in, up to this.
+_READ_AT_MOST = 1_000_000
 _YEARS = (1900, 2200)
 
 
 def wrong_with(payload: object) -> str:
     """What is wrong with it, in a few words; "" where nothing is."""
     return next(_wrong(type(payload).__name__, "", payload), "")
+
+
+def too_long(payload: object) -> tuple[str, int] | None:
+    """The first text of it that is longer than what is booked: its field, and how long it is."""
+    return next(_too_long("", payload), None)
+
+
+def _too_long(name: str, value: Any) -> Iterator[tuple[str, int]]:
+    if isinstance(value, str):
+        if len(value) > LONGEST:
+            yield name, len(value)
+    elif fields := getattr(value, "__match_args__", ()):
+        for field in fields:
+            yield from _too_long(field, getattr(value, field))
+    elif isinstance(value, tuple | frozenset):
+        for one in value:
+            yield from _too_long(name, one)
 
 
 def _wrong(kind: str, name: str, value: Any) -> Iterator[str]:
@@ -68,7 +89,7 @@ def _number(kind: str, name: str, value: float) -> Iterator[str]:
 
 def _text(kind: str, name: str, value: str) -> Iterator[str]:
     full = f"{kind}.{name}"
-    if len(value) > _LONGEST:
+    if len(value) > _READ_AT_MOST:
         yield f"{name} is too long"
     elif full in _CODES and not is_code(value):
         yield f"{name} is no lid code"

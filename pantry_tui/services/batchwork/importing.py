@@ -26,6 +26,7 @@ from pantry_tui.services.batchwork.columns import open_rows
 from pantry_tui.services.batchwork.detail_columns import DETAILS, is_day_opened, pair_of
 from pantry_tui.services.batchwork.mapped import ORDERS, Sheet, Taken, begin, keep, look_at
 from pantry_tui.services.batchwork.twice import Before
+from pantry_tui.services.batchwork.undated import dated
 from pantry_tui.services.batchwork.unknown_columns import with_unknown
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.rows import Ask, PutUpReading
@@ -50,7 +51,8 @@ class Imported:
     """What an import came to; `columns` are the headings by field, `first` the first rows,
     `recalled`: something of it is read as was said of the last list with these headings, `noted`
     the headings whose cells go into the note, `unused` those of which nothing is taken, `beyond`
-    cells that stand under no heading, `known` rows that were put up before."""
+    cells that stand under no heading, `known` rows that were put up before, `no_day` rows that say
+    no day, each with what it counts as."""
 
     columns: dict[str, str] = field(default_factory=dict)
     rows: int = 0
@@ -66,6 +68,8 @@ class Imported:
     beyond: list[Bad] = field(default_factory=list)
     more_beyond: int = 0
     known: int = 0
+    no_day: list[Bad] = field(default_factory=list)
+    more_no_day: int = 0
 
     @property
     def came_before(self) -> bool:
@@ -154,7 +158,7 @@ def import_list(
         return found
     with p.together():
         for number, cells, _ in made.rows():
-            booked = putup.put_up(p, _reading(p, cells, made))
+            booked = putup.put_up(p, _dated(p, cells, made)[0])
             if (day := _opened_on(p, cells, made)) is not None:
                 open_since(p, booked.code, day)
             progress(number)
@@ -228,7 +232,7 @@ def _ordered(made: _List, found: Imported) -> _List:
 
 
 def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], None]) -> None:
-    before, dated = Before(p), "made" in made.fields or "line" in made.fields
+    before, by_day = Before(p), "made" in made.fields or "line" in made.fields
     for number, cells, beyond in made.rows():
         found.rows += 1
         for cell in beyond:
@@ -238,10 +242,12 @@ def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], Non
             else:
                 found.more_beyond += 1
         try:
-            reading = _reading(p, cells, made)
+            reading, no_day = _dated(p, cells, made)
             putup.preview(p, reading)
             found.batches += 1
-            found.known += before.had(reading, dated=dated)
+            found.known += before.had(reading, dated=by_day)
+            if no_day:
+                _undated(found, Bad(number, "", reading.food, no_day))
         except WrongCell as wrong:
             _name(found, Bad(number, found.columns[wrong.field], cells[wrong.field], wrong.message))
         except PantryError as error:
@@ -258,6 +264,13 @@ def _name(found: Imported, bad: Bad) -> None:
         found.more_bad += 1
 
 
+def _undated(found: Imported, row: Bad) -> None:
+    if len(found.no_day) < MOST_BAD:
+        found.no_day.append(row)
+    else:
+        found.more_no_day += 1
+
+
 def _column(p: Pantry, cells: dict[str, str], made: _List) -> str:
     """The field that what is wrong with a row speaks of."""
     reading = _reading(p, cells, made)
@@ -266,8 +279,13 @@ def _column(p: Pantry, cells: dict[str, str], made: _List) -> str:
     return about if about in made.fields else ("line" if "line" in made.fields else "food")
 
 
-def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
-    """A row as the line that a person would type of it."""
+def _dated(p: Pantry, cells: dict[str, str], made: _List) -> tuple[PutUpReading, str]:
+    """A row as it is booked, and what is said of its day where it names none."""
+    return dated(p, _reading(p, cells, made), lambda: _reading(p, cells, made, "date unknown"))
+
+
+def _reading(p: Pantry, cells: dict[str, str], made: _List, more: str = "") -> PutUpReading:
+    """A row as the line that a person would type of it, `more` words behind it."""
     count = cells.get("count", "")
     size, vessel = _in_unit(cells, made, "size"), cells.get("vessel", "")
     if "count" in cells and (count or not cells.get("line")):
@@ -291,7 +309,7 @@ def _reading(p: Pantry, cells: dict[str, str], made: _List) -> PutUpReading:
         heading = made.heading("printed").casefold().replace("-", " ").strip()
         kind = heading.replace(" ", "-") if heading in USE_BY else "printed"
         parts.append(f"{kind}={day_of(printed, made.order, p.today, 'printed')}")
-    line = ", ".join(" ".join(part.split()) for part in parts if part.strip())
+    line = ", ".join(" ".join(part.split()) for part in (*parts, more) if part.strip())
     note = " ".join(cells.get("note", "").split())
     details = _details(p, cells, made)
     return putup.read(p, line, details, note=note)

@@ -59,6 +59,10 @@ def labels(p: Pantry, codes: Sequence[str] = (), *, gift: bool = False) -> list[
         fit = [(state, one) for state, one in judged if one.usable]
         if gift and not fit:
             raise Refused(_not_given(batch, [one for _, one in judged]))
+        if not judged:
+            raise Refused(
+                f"{batch.code} {clean(batch.food.name)} gets no label: none of it stands."
+            )
         found += [_label(p, batch, *one, gift=gift) for one in (fit if gift else judged)]
     return found
 

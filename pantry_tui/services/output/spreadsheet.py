@@ -57,13 +57,15 @@ def _cell(value: Cell) -> str | int | float:
 
 def _stock(p: Pantry) -> Table:
     heads = (
-        "lid code", "food", "method", "place", "state", "containers", "numbers", "size",
-        "left in each", "kept for", "verdict", "best by (date)", "discard after (date)",
+        "lid code", "food", "method", "place", "made (date)", "state", "containers", "numbers",
+        "size", "left in each", "kept for", "verdict", "best by (date)", "discard after (date)",
         "to the next date (days)", "why",
     )  # fmt: skip
+    made = {one.code: one.made for one in p.batches()}
     return heads, (
         (
-            row.code, row.food, row.method.value, row.place, row.state.value, row.count,
+            row.code, row.food, row.method.value, row.place, made.get(row.code), row.state.value,
+            row.count,
             " ".join(one.partition("/")[2] for one in row.container_ids), row.size, row.amount,
             row.reserved, row.verdict.value, row.good_until, row.last_day,
             None if row.must_go or row.in_doubt else row.days_left,

@@ -12,6 +12,7 @@ import pytest
 from pantry_tui.errors import BadInput
 from pantry_tui.services.batchwork.importing import import_list
 from pantry_tui.services.batchwork.mapped import look_at
+from pantry_tui.services.batchwork.undated import TODAY, UNKNOWN
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places, undo
 
@@ -402,3 +403,41 @@ def test_a_bare_altitude_is_asked_about_where_feet_are_usual(tmp_path: Path) -> 
         assert not us.stock.batches
         assert import_list(us, path, units="altitude=m").booked
         assert recorded(us)["altitude"] == "2000m"
+
+
+UNDATED = """Item,Qty,Place,Kept,State
+turkey soup,1 box,fridge,cooked meal,
+pesto,1 250 ml jar,fridge,in oil,
+500 ml runner beans,1 jar,fridge,pressure canned,open
+250 ml plum jam,3 jars,larder,jam,
+dried pears,1 bag,larder,dried,
+"milk, use by 2026-12-01",1 carton,fridge,bought in,
+"turkey soup, today",1 box,fridge,cooked meal,
+"250 ml plum jam, 2 sep 2026",3 jars,larder,jam,
+"""
+
+
+def test_a_row_without_a_day_never_counts_as_made_today_in_silence(
+    p: Pantry, tmp_path: Path
+) -> None:
+    """Where a safety limit runs from the day, the row is as one that says `made unknown`."""
+    places.add(p, "fridge", "fridge")
+    path = written(tmp_path, UNDATED)
+    looked = import_list(p, path, dry_run=True)
+    assert looked.bad == []
+    said = {one.line: one.reason for one in looked.no_day}
+    assert said == {2: UNKNOWN, 3: UNKNOWN, 4: UNKNOWN, 5: TODAY, 6: TODAY, 7: TODAY}
+    booked = import_list(p, path)
+    assert booked.booked
+    assert booked.no_day == looked.no_day
+    days = [one.made for one in sorted(p.stock.batches.values(), key=lambda one: one.id)]
+    today = date(2026, 11, 26)
+    assert days == [None, None, None, today, today, today, today, date(2026, 9, 2)]
+
+
+def test_an_empty_cell_under_a_day_is_a_day_that_nobody_knows(p: Pantry, tmp_path: Path) -> None:
+    text = "Item,Qty,Place,Kept,Made\n250 ml plum jam,3 jars,larder,jam,\n"
+    found = import_list(p, written(tmp_path, text))
+    assert found.no_day == []
+    (batch,) = p.stock.batches.values()
+    assert batch.made is None

@@ -28,6 +28,7 @@ from pantry_tui.services.output.fitting import (
 )
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, places
+from pantry_tui.services.stock.pick import batch_named
 
 TODAY = date(2026, 11, 25)
 
@@ -245,3 +246,11 @@ def test_what_must_not_be_eaten_says_why_on_its_lid(p: Pantry) -> None:
     assert told[1].caution == f"{labels.IN_DOUBT} {judged[1].reasons[0]}"
     assert "mould" in told[1].caution
     assert not any("Altitude" in one for one in (labels.label_text(told), told[0].caution))
+
+
+@pytest.mark.parametrize("gift", [False, True])
+def test_what_is_gone_gets_no_label_and_says_so(p: Pantry, gift: bool) -> None:
+    for one in p.containers_of(batch_named(p, "2A")):
+        act.discard(p, f"2A/{one.number}", why="past its date")
+    with pytest.raises(Refused, match="none of it stands"):
+        labels.labels(p, ["2A"], gift=gift)

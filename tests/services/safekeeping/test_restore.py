@@ -274,6 +274,37 @@ def test_what_cannot_be_restored_says_what_to_do_next(path: Path) -> None:
     with pytest.raises(Refused, match=rf"verify --salvage NEW.db --store {short}"):
         backup.restore(path, short)
     sound = backup.backup(path).path
+    with path.open("r+b") as file:
+        file.write(bytes(4096))
     for one in (junk, short):
         with pytest.raises(Refused, match=rf"`pantry-tui restore {sound} --store {path}`"):
             backup.restore(path, one)
+
+
+def test_a_sound_store_is_never_advised_to_be_replaced(path: Path, copy: Path) -> None:
+    """Backups lie beside it; what is wrong is the file that was named."""
+    backup.backup(path)
+    (letter := path.with_name("letter.txt")).write_text("Dear aunt")
+    for source in (letter, path.with_name("nowhere.db")):
+        with pytest.raises(Refused) as refused:
+            backup.restore(path, source)
+        assert "pantry-tui restore" not in str(refused.value)
+        assert "name a file that `pantry-tui backup` made" in str(refused.value)
+    with closing(sqlite3.connect(copy)) as db, db:
+        db.execute("update log set at = 7")
+    with pytest.raises(Refused, match="name another backup") as refused:
+        backup.restore(path, copy)
+    assert "pantry-tui restore" not in str(refused.value)
+    with closing(sqlite3.connect(copy)) as db, db:
+        db.execute("pragma user_version = 999")
+    with pytest.raises(Refused, match="update the program") as refused:
+        backup.restore(path, copy)
+    assert "pantry-tui restore" not in str(refused.value)
+
+
+def test_a_damaged_store_is_advised_its_newest_backup(path: Path) -> None:
+    backup.backup(path)
+    with path.open("r+b") as file:
+        file.write(bytes(4096))
+    with pytest.raises(Refused, match="bring back the newest sound backup"):
+        backup.restore(path, path.with_name("nowhere.db"))

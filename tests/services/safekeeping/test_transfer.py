@@ -23,12 +23,14 @@ from pantry_tui.core.log.payloads import (
     Tended,
     Timer,
 )
+from pantry_tui.core.log.sound import LONGEST
 from pantry_tui.errors import BadInput, PantryError, Refused, Unclear
+from pantry_tui.services import booking
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.safekeeping.transfer import Merged, export_log, import_log
 from pantry_tui.services.safekeeping.verify import verify
-from pantry_tui.services.stock import act, places, undo, view
+from pantry_tui.services.stock import act, leaving, places, undo, view
 from pantry_tui.services.stock.pick import batch_named
 
 TODAY = date(2026, 11, 25)
@@ -372,3 +374,40 @@ def test_into_a_damaged_or_missing_store_nothing_comes(home: Path, cellar: Path)
     assert home.read_bytes() == before
     with pytest.raises(PantryError):
         import_log(home.with_name("nowhere.db"), out, TODAY)
+
+
+def test_what_no_log_may_hold_is_refused_when_it_is_booked(tmp_path: Path) -> None:
+    """One limit for a note, a person, a place and a reason, and one sentence."""
+    path = tmp_path / "long.db"
+    create(path)
+    long = "a" * (LONGEST + 1)
+    with open_pantry(path, TODAY) as p:
+        places.add(p, "larder", "pantry")
+        code = putup.put_up(p, putup.read(p, "3 half-pint jars plum jam, larder")).code
+        events = len(p.events)
+        for book in (
+            lambda: putup.put_up(p, putup.read(p, "1 half-pint jar plum jam, larder", note=long)),
+            lambda: leaving.give(p, code, to=long),
+            lambda: places.add(p, long, "pantry"),
+            lambda: act.discard(p, code, why=long),
+        ):
+            with pytest.raises(BadInput, match="at most 20,000 are kept: shorten it"):
+                book()
+        assert len(p.events) == events
+        leaving.give(p, code, to="a" * LONGEST)
+    exported(path)
+
+
+def test_what_was_booked_without_that_limit_goes_out_and_in(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path, empty = tmp_path / "long.db", tmp_path / "empty.db"
+    create(path)
+    create(empty)
+    with open_pantry(path, TODAY) as p:
+        places.add(p, "larder", "pantry")
+        code = putup.put_up(p, putup.read(p, "3 half-pint jars plum jam, larder")).code
+        monkeypatch.setattr(booking, "too_long", lambda _: None)
+        leaving.give(p, code, to="a" * 3 * LONGEST)
+    import_log(empty, exported(path), TODAY)
+    assert shown(empty) == shown(path)

@@ -312,3 +312,13 @@ def test_salvage_never_overwrites_and_says_where_there_is_nothing(
     with pytest.raises(StoreError):
         save(tmp_path / "nowhere.db", tmp_path / "new.db")
     assert not (tmp_path / "new.db").exists()
+
+
+def test_a_store_of_a_newer_version_is_not_damaged(path: Path) -> None:
+    """What a newer program wrote into it this one cannot weigh."""
+    spoil(path, "ALTER TABLE log ADD COLUMN later TEXT")
+    spoil(path, "PRAGMA user_version = 999")
+    with pytest.raises(StoreError, match="newer version: update the program") as refused:
+        verify(path, TODAY)
+    assert "salvage" not in str(refused.value)
+    assert not damage.noted(path)
