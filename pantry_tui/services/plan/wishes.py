@@ -160,17 +160,23 @@ def swap(p: Pantry, ref: str, food: str = "", day: date | None = None) -> Done:
 
 def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> Iterator[Candidate]:
     """What could be eaten on its day in its place: the first of each food, in the order in which
-    they are wanted."""
-    role = pick.candidate.at_table
-    planned = {one.candidate.food for one in menu_of(p, draft).picks}
+    they are wanted, those last of which something lies on another day of the week."""
+    role, picks = pick.candidate.at_table, menu_of(p, draft).picks
+    that_day = {one.candidate.food for one in picks if pick.day in one.days}
+    planned = {one.candidate.container for one in picks if not one.candidate.bulk}
     found: dict[str, Candidate] = {}
     wanted: dict[str, date] = {}
     for one in unasked(p, draft.first(p.today)):
-        if one.food not in planned and could_come(p, draft, one, role, pick.day):
+        if one.food in that_day or one.container in planned:
+            continue
+        if could_come(p, draft, one, role, pick.day):
             found.setdefault(one.food, one)
             wanted[one.food] = min(one.last or date.max, wanted.get(one.food, date.max))
+    again = {one.candidate.food for one in picks}
     # By when some of it is wanted, not by what has been past its best for long.
-    yield from sorted(found.values(), key=lambda one: (not one.must, wanted[one.food]))
+    yield from sorted(
+        found.values(), key=lambda one: (one.food in again, not one.must, wanted[one.food])
+    )
 
 
 def _or(foods: Iterable[str]) -> str:

@@ -20,6 +20,7 @@ from pantry_tui.services.plan.candidates import candidates
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock import act, undo, view
 from pantry_tui.services.stock.pick import containers_named, name_of
+from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
 
@@ -214,8 +215,20 @@ def test_a_swap_names_what_else_could_come_and_takes_what_is_asked_for(p: Pantry
     pinned = [t for t in weeks.week(p).take if t.reasons[0].startswith("You chose it")]
     assert [(t.food, t.day) for t in pinned] == [(foods[-1], take.day)]
     undo.undo(p)
-    with pytest.raises(Refused, match=f"name .*{foods[-1]}"):
+    with pytest.raises(Refused, match=f"name .*{foods[0]}"):
         wishes.swap(p, take.containers[0], "honey")
+
+
+def test_where_all_lies_in_the_week_already_a_food_of_another_evening_comes_instead(
+    larder: Pantry,
+) -> None:
+    for food in ("carrots", "peas"):
+        up(larder, f"6 pint jars {food}, pressure canned, larder, {TODAY - timedelta(days=30)}")
+    picks = weeks.week(larder).take
+    assert {take.food for take in picks} == {"carrots", "peas"}
+    first = picks[0]
+    other = ({"carrots", "peas"} - {first.food}).pop()
+    assert f"{other} on" in wishes.swap(larder, first.containers[0]).message
 
 
 def test_what_nobody_could_take_out_to_thaw_is_not_put_on_a_day(p: Pantry) -> None:
