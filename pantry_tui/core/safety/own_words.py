@@ -59,7 +59,7 @@ _ELSEWHERE = (
     r"freezer ?burn\w*|room needed|(?:need|needed|make|made|making|for|no|out of) "
     r"(?:the |more |some )?(?:room|space|jars?|shel\w+)|clear(?:ed|ing)?(?: \w+)? ?out|"
     r"clean(?:ed|ing)?(?: \w+)? ?(?:out|up)|clear ?out|moved? house|moving(?: house)?|"
-    r"too (?:much|many|salty|sweet|sour|hot|spicy|bland|dry|hard|tough|thick|thin|runny|big)|"
+    r"too (?:much|many|salty|sweet|hot|spicy|bland|dry|hard|tough|thick|thin|runny|big)|"
     r"bland|overcooked|over cooked|burnt|burned|tasteless|boring|surplus|duplicate|mistake|"
     r"by mistake|by accident|wrong (?:jar|one|code|entry)|experiment|test(?:ed)? jar|"
     r"fed to|for the (?:dog|cat|pigs?|hens?|chickens?)|(?:dog|cat|pigs?|hens?|chickens?) "

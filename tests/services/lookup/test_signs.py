@@ -220,7 +220,7 @@ def test_that_all_is_well_is_no_sign_and_no_doubt(p: Pantry, said: str) -> None:
 @pytest.mark.parametrize(
     "why",
     ["lid was up", "hole in lid", "turned", "went bang", "recall notice", "Deckel lose",
-     "weird goo", "too old and weird goo in it"],
+     "weird goo", "too old and weird goo in it", "too sour"],
 )  # fmt: skip
 def test_a_reason_that_nobody_understood_leaves_no_sister_usable(p: Pantry, why: str) -> None:
     act.discard(p, "2A/1", why=why)
