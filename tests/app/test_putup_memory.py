@@ -176,7 +176,8 @@ async def test_half_of_a_batch_is_frozen_as_it_is_said(p: Pantry) -> None:
     code = putup.put_up(p, putup.read(p, "1 2-lb pack pork, fresh, fridge, yesterday")).code
     async with PantryApp(p).run_test(size=(80, 24)) as pilot:
         await pilot.press("p", *f"half of {code}, ice chest")
-        assert f"from           half of {code}" in below(pilot)
+        assert f"from           1 lb of {code}/1; 1 lb left in it" in below(pilot)
+        assert "this opens it" in below(pilot)
         await pilot.press("enter")
         assert f"from           1 lb of {code}/1; 1 lb left in it" in below(pilot)
     assert (newest(p).food.name, newest(p).method) == ("pork", "frozen")

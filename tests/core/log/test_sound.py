@@ -39,7 +39,7 @@ def test_what_is_said_here_is_sound(payload: said.Payload) -> None:
         PUT_UP._replace(made=date(9999, 12, 31)),
         PUT_UP._replace(amount=Amount(Fraction(-1), "lb")),
         PUT_UP._replace(amount=Amount(Fraction(10**150), "lb")),
-        PUT_UP._replace(note="x" * 100_000),
+        PUT_UP._replace(note="x" * 1_000_001),
         HOME._replace(people=-4),
         HOME._replace(altitude_ft=10**30),
         HOME._replace(units="furlong"),

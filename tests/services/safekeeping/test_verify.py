@@ -291,7 +291,7 @@ def test_an_event_that_is_hurt_is_left_behind_and_counted(path: Path, tmp_path: 
 def test_a_long_event_is_read_over_all_its_pages(tmp_path: Path, demo: Pantry) -> None:
     from pantry_tui.services.books import rating
 
-    rating.taste(demo, "2A", "again", "so good " * 3000)
+    rating.taste(demo, "2A", "again", "so good " * 2400)
     saved_from = demo.path
     zero(saved_from, 1)
     saved = save(saved_from, tmp_path / "new.db")

@@ -129,7 +129,7 @@ def test_what_is_partly_for_the_next_week_is_opened_and_not_booked_as_finished(p
     (container,) = p.stock.containers.values()
     assert container.state is State.OPEN
     assert container.here
-    with pytest.raises(Refused, match="Nothing is left"):
+    with pytest.raises(Refused, match="has nothing more for"):
         weeks.eaten(p, last)
 
 
