@@ -59,17 +59,11 @@ def for_the_day_after(
         mains = (one for one in some if one.at_table is Role.MAIN and one.fit_on(day))
         return [one for one in mains if one.container not in planned]
 
-    def one_is_ready(mains: Iterable[Candidate]) -> bool:
-        return any(not one.thaw_days for one in mains)
-
-    near = mains_of(coming)
-    if not eats.sit(day) or one_is_ready(near):
+    # Some of each food is coming; on the last days of a week nothing of what has to thaw.
+    mains = mains_of(coming) or mains_of(_stand(p, draft, planned))
+    if not eats.sit(day) or any(not one.thaw_days for one in mains):
         return
-    standing = mains_of(_stand(p, draft, planned))
-    if one_is_ready(standing):
-        return
-    # On the last days of a week nothing that has to thaw comes in it.
-    for one in near or standing:
+    for one in mains:
         out = day - timedelta(days=one.thaw_days)
         if out >= draft.first(p.today) and eats.sit(out) > 0:
             container = p.stock.containers[one.container]
