@@ -18,15 +18,12 @@ def with_signs(batch: Batch, container: Container, judged: Assessment) -> Assess
     if not container.signs and not batch.suspect:
         return judged
     for seen in container.signs:
-        said = f"{begun(seen.sign)} ({dates.say(seen.day)})."
+        said, own = f"{begun(seen.sign)} ({dates.say(seen.day)}).", _in_own_words(seen)
         if seen.verdict is Verdict.SOUND:
             judged = replace(judged, reasons=(*judged.reasons, f"Harmless: {said}"))
-        elif seen.verdict is Verdict.NEEDS_CARE and _looked_since(container, seen):
+        elif (own or seen.verdict is Verdict.NEEDS_CARE) and _looked_since(container, seen):
             judged = replace(judged, reasons=(*judged.reasons, f"Looked at since: {said}"))
-        elif seen.verdict is Verdict.UNKNOWN and seen.sign.startswith(OWN):
-            if _looked_since(container, seen):
-                judged = replace(judged, reasons=(*judged.reasons, f"Looked at since: {said}"))
-                continue
+        elif own:
             name = f"{batch.code}/{container.number}"
             said = f"{said} If it shows nothing, `sign {name} looks sound`."
             judged = replace(without_days(judged), harmless=False)
@@ -37,7 +34,7 @@ def with_signs(batch: Batch, container: Container, judged: Assessment) -> Assess
             judged = no_better(replace(judged, harmless=harmless), seen.verdict, said)
     doubted = SEVERITY.index(Verdict.UNKNOWN)
     bad = any(
-        SEVERITY.index(seen.verdict) <= doubted and not seen.sign.startswith(OWN)
+        SEVERITY.index(seen.verdict) <= doubted and not _in_own_words(seen)
         for seen in container.signs
     )
     if batch.suspect and not (bad or container.looked):
@@ -45,6 +42,11 @@ def with_signs(batch: Batch, container: Container, judged: Assessment) -> Assess
         judged = replace(without_days(judged), harmless=False)
         judged = no_better(judged, Verdict.UNKNOWN, said)
     return judged
+
+
+def _in_own_words(seen: Seen) -> bool:
+    """Whether it is kept as somebody said it, as no sign is like it."""
+    return seen.verdict is Verdict.UNKNOWN and seen.sign.startswith(OWN)
 
 
 def _looked_since(container: Container, seen: Seen) -> bool:

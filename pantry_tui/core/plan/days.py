@@ -177,8 +177,8 @@ def _parts(servings: float, days: Sequence[date], heads: Callable[[date], int]) 
 def spread(chosen: Sequence[Chosen], table: Table) -> Menu:
     """Every container on its day, and those that cannot be eaten before they must go. What takes
     more evenings than meals come from the stores has the rest lie beside it, if no more is lost."""
-    found = _spread(chosen, table, frozenset())
-    evenings, lies = evenings_of(found.picks, table.appetite.meals)
+    found, meals = _spread(chosen, table, frozenset()), table.appetite.meals
+    evenings, lies = evenings_of(found.picks, meals) if meals < table.length else ((), {})
     if not evenings:
         return found
     there = [replace(one, day=one.day or lies.get(one.candidate.container)) for one in chosen]

@@ -19,7 +19,7 @@ each comes on: core/plan/days.py. Pure.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from datetime import date
 from itertools import chain, count
 
@@ -113,13 +113,10 @@ class _Week:
     def running(self) -> None:
         """What is open or thawed, as it would be lost: all of it, and of what keeps for longer its
         part of the week. An open bag of flour waits for a dish."""
-        begun = self._by_itself((n, one) for n, one in self.free.items() if one.must)
-        for number in in_parts(begun, self.free, self.table):
+        put = {chosen.candidate.container for chosen in self.chosen}
+        begun = ((n, one) for n, one in self.free.items() if one.must)
+        for number in in_parts(by_itself(begun, put, self.table.end), self.free, self.table):
             self._choose(number, Why.MUST)
-
-    def _by_itself(self, some: Iterable[tuple[int, Candidate]]) -> list[int]:
-        begun = {chosen.candidate.container for chosen in self.chosen if not chosen.dish}
-        return by_itself(some, begun, self.table.end)
 
     def guests(self) -> None:
         """A bird on the day of those for whom it stands."""
@@ -312,7 +309,9 @@ class _Week:
     def _cook_any(self, day: date) -> None:
         """The first dish that is not cooked this week and can be, on a day without a main."""
         cooked = {one.dish for one in self.chosen}
-        any(self._cook(dish, day) for dish in self.dishes if dish.name not in cooked)
+        for dish in self.dishes:
+            if dish.name not in cooked and self._cook(dish, day):
+                break
 
     def _cook(self, dish: Dish, day: date | None) -> bool:
         """Take its containers, those chosen already first; nothing, where it cannot be cooked."""

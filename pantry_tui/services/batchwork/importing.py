@@ -243,7 +243,8 @@ def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], Non
                 found.more_beyond += 1
         try:
             reading, no_day = _dated(p, cells, made)
-            putup.preview(p, reading)
+            if not no_day:  # else it was looked at for its day
+                putup.preview(p, reading)
             found.batches += 1
             found.known += before.had(reading, dated=by_day)
             if no_day:

@@ -14,7 +14,7 @@ from pantry_tui.core.canned import thrown
 from pantry_tui.core.log.events import Did
 from pantry_tui.core.log.payloads import Clocked, Timer
 from pantry_tui.core.log.timing import BROKEN_OFF
-from pantry_tui.core.model import Batch, Timing
+from pantry_tui.core.model import DAY_MIN, Batch, Timing
 from pantry_tui.core.safety.jars import of_one_jar, read_jar
 from pantry_tui.core.safety.measured import CANNERS, read_canner, read_time_and_psi
 from pantry_tui.core.safety.possible import LONGEST
@@ -33,7 +33,6 @@ from pantry_tui.store import log
 _LATE = 3 * 3600
 #: By so many seconds a clock is set right without anybody having put it wrong. Our own choice.
 _WOBBLE = 60
-_A_DAY = 24 * 60
 _AGAIN = "Bring it back to the pressure, then start it again: the whole time counts anew."
 
 
@@ -143,7 +142,7 @@ def _refuse_too_late(p: Pantry, batch: Batch) -> None:
     should have been recorded is put right in the record. Raises Refused."""
     came = min(one.turns[0].when.last for one in p.containers_of(batch) if one.turns)
     made = batch.made is None or (p.today - batch.made).days <= 1
-    if made and p.clock.minute_now - came <= _A_DAY:
+    if made and p.clock.minute_now - came <= DAY_MIN:
         return
     raise Refused(
         f"{batch.code} was put up more than a day ago: only within 24 hours it is processed, or "

@@ -109,12 +109,13 @@ def soon_after(
     several: dict[tuple[date, str], list[Container]] = defaultdict(list)
     for one in stands(p):
         last = one.discard_after
-        soon = last is not None and draft.end < last <= draft.end + _SOON
-        if soon and one.usable and not one.line.reserved and not one.line.hurried:
-            for container in containers_in(p, one):
-                several[last, one.line.batch].append(container)  # type: ignore[index]
+        if last is None or not draft.end < last <= draft.end + _SOON:
+            continue
+        if one.usable and not one.line.reserved and not one.line.hurried:
+            several[last, one.line.batch] += containers_in(p, one)
     for (last, id_), mine in sorted(several.items()):
-        left = sum(servings(p, c) - sum(much for _, much in lies.get(c.id, ())) for c in mine)
+        taken = (sum(much for _, much in lies.get(one.id, ())) for one in mine)
+        left = sum(max(0.0, servings(p, one) - much) for one, much in zip(mine, taken, strict=True))
         heads = sum(eats.sit(day) for day in days_from(after, (last - draft.end).days))
         if left <= max(heads, p.people):
             continue

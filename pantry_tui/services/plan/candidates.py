@@ -152,9 +152,7 @@ def _opened_on(container: Container) -> date | None:
 
 
 def _may(one: Stands, start: date, unknown: bool) -> bool:
-    if not one.fit_on(start):
-        return False
-    return unknown or not one.asks
+    return one.fit_on(start) and (unknown or not one.asks)
 
 
 def _stands_by(one: Stands, today: date) -> bool:

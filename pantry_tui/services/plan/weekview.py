@@ -77,9 +77,9 @@ def view(
     planned = {id_ for entry in entries for id_ in entry.containers}
     lies: dict[str, list[tuple[date, float]]] = defaultdict(list)
     for entry, days in at_home.items():
-        for day in [day for day in days if day >= first][:1]:
-            for id_ in entry.containers:
-                lies[id_].append((day, entry.servings if entry.amount else inf))
+        ahead = [day for day in days if day >= first]
+        for id_ in entry.containers if ahead else ():
+            lies[id_].append((ahead[0], entry.servings if entry.amount else inf))
     open_aside = {id_ for entry, _ in here if beside(p, entry) for id_ in entry.containers}
     risks = list(at_risk(p, draft, lies, open_aside))
     urgent = tuple(said for last, said in risks if last <= p.today)

@@ -37,6 +37,7 @@ from pantry_tui.services.stock.reserve import was_kept
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of, until
 from pantry_tui.services.stock.turn import left_behind
+from pantry_tui.services.stock.warmth import is_frozen
 from pantry_tui.services.stock.where import lasts, where_it_keeps
 
 Fits = Callable[[Container], bool]
@@ -166,7 +167,7 @@ def thaw(p: Pantry, ref: str, how: str = "fridge", *, at: At | None = None, saw:
         ref,
         State.THAWED,
         "be thawed",
-        lambda c: frozen(c) and (c.state in (State.SEALED, State.OPEN) or not c.taken_out),
+        lambda c: c.state is not State.IN_PROGRESS and is_frozen(p, c),
         thawed,
         at,
     )

@@ -11,6 +11,7 @@ from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety.caution import OWN
 from pantry_tui.core.safety.note_codes import put_in
+from pantry_tui.core.safety.own_words import OWN_ID
 from pantry_tui.core.words import Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.seen import At, when
@@ -60,5 +61,5 @@ def _hold(p: Pantry, batch: Batch, bad: Batch, why: str, at: At | None) -> Itera
     if not here:
         return
     words = f"{OWN}its note says that {bad.code} is in it ({why.removeprefix(OWN)})"
-    p.book(said.Sign(batch.id, here, "own-words", words, Verdict.UNKNOWN), **when(at))
+    p.book(said.Sign(batch.id, here, OWN_ID, words, Verdict.UNKNOWN), **when(at))
     yield f"{batch.code} {batch.food.name}: its note says that {bad.code} is in it: in doubt too."

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, timedelta
+from math import inf
 
 import pytest
 
@@ -10,8 +11,9 @@ from pantry_tui.cli.printing import week as printed
 from pantry_tui.core import dates
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan import dishes
+from pantry_tui.services.plan import dishes, weekdraft
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan.at_risk import soon_after
 from pantry_tui.services.stock import act, places
 from tests.services.plan.putting_up import up
 
@@ -130,6 +132,17 @@ def test_what_ends_soon_after_the_week_is_told_while_it_can_be_helped(p: Pantry)
     assert dates.say(p.today + timedelta(days=8)) in said
     act.use(p, code, "3.9 lb")
     assert not notes(p, "will be left after this week")
+
+
+def test_what_lies_on_a_day_takes_nothing_off_the_others_of_its_batch(p: Pantry) -> None:
+    code = up(p, f"3 2-lb bags jerky, dried, larder, {p.today - timedelta(days=6)}")
+    batch = p.batch(code)
+    assert batch is not None
+    first, draft = p.containers_of(batch)[0].id, weekdraft.load(p)
+    (alone,) = soon_after(p, draft, {})
+    (others,) = soon_after(p, draft, {first: [(p.today, inf)]})
+    many = [float(said.partition(" ")[0]) for said in (alone, others)]
+    assert many[1] == pytest.approx(many[0] * 2 / 3)
 
 
 def test_what_ends_later_than_that_is_the_outlook_s(p: Pantry) -> None:
