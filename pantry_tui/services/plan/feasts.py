@@ -40,11 +40,9 @@ def for_feasts(p: Pantry, draft: WeekDraft, planned: Collection[str]) -> Iterato
         del stand[found[0]]
         out = day - timedelta(days=one.thaw_days)
         if one.thaw_days and first <= out <= draft.end and day <= after + _SOON:
-            container = p.stock.containers[one.container]
             yield (
-                f"For {dates.say(day)}, {at_table(eats.sit(day))}: {name_of(p, container)} "
-                f"{one.food} could be the main; move it from {p.where(container)} to the fridge on "
-                f"{dates.say(out)} to thaw."
+                f"{_could_be_the_main(p, one, day)}; move it from {_where(p, one)} to the fridge "
+                f"on {dates.say(out)} to thaw."
             )
 
 
@@ -66,11 +64,10 @@ def for_the_day_after(
     for one in mains:
         out = day - timedelta(days=one.thaw_days)
         if out >= draft.first(p.today) and eats.sit(out) > 0:
-            container = p.stock.containers[one.container]
             yield (
-                f"For {dates.say(day)}, the day after this week: move {name_of(p, container)} "
-                f"{one.food} from {p.where(container)} to the fridge on {dates.say(out)} to thaw, "
-                "as no main stands that is ready without."
+                f"For {dates.say(day)}, the day after this week: move {_name(p, one)} from "
+                f"{_where(p, one)} to the fridge on {dates.say(out)} to thaw, as no main stands "
+                "that is ready without."
             )
             return
 
@@ -91,10 +88,23 @@ def _nobody_takes_out(
     found = for_guests(day, thawed, table, _NOTHING_LAID)
     if found is None or not stand[found[0]].thaw_days:
         return
-    one, eats = stand[found[0]], table.appetite
-    container, out = p.stock.containers[one.container], day - timedelta(days=one.thaw_days)
+    one = stand[found[0]]
+    out = day - timedelta(days=one.thaw_days)
     yield (
-        f"For {dates.say(day)}, {at_table(eats.sit(day))}: {name_of(p, container)} {one.food} "
-        f"could be the main, but nobody is at home to move it from {p.where(container)} to the "
-        f"fridge on {dates.say(out)}: ask somebody to, or have a main that thaws sooner."
+        f"{_could_be_the_main(p, one, day)}, but nobody is at home to move it from "
+        f"{_where(p, one)} to the fridge on {dates.say(out)}: ask somebody to, or have a main that "
+        "thaws sooner."
     )
+
+
+def _could_be_the_main(p: Pantry, one: Candidate, day: date) -> str:
+    seats = at_table(appetite(p).sit(day))
+    return f"For {dates.say(day)}, {seats}: {_name(p, one)} could be the main"
+
+
+def _name(p: Pantry, one: Candidate) -> str:
+    return f"{name_of(p, p.stock.containers[one.container])} {one.food}"
+
+
+def _where(p: Pantry, one: Candidate) -> str:
+    return p.where(p.stock.containers[one.container])
