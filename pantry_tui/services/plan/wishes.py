@@ -154,7 +154,8 @@ def swap(p: Pantry, ref: str, food: str = "", day: date | None = None) -> Done:
     pins = tuple(pin for pin in draft.wishes.pins if pin[0] not in gone)
     changed = draft.with_wishes(pins=pins, left_out=draft.wishes.left_out | {old.food})
     besides = f"; it could also be {_or(others)}" if others and not food else ""
-    said = f"{_say(p, instead)} on {dates.say(pick.day)} instead of {old.food}{besides}."
+    on = f"{_say(p, instead)} on {dates.say(pick.day)}"
+    said = f"{on} instead of {old.food}, of which comes none this week{besides}."
     return _keep(p, _pinned(changed, instead, pick.day), said)
 
 

@@ -75,7 +75,16 @@ def use(
         return said.Use(batch.id, ids, much, "" if much is None else typed)
 
     booked_of(p, parts, used, at)
+    rest = [one for c in taken if (one := p.stock.containers[c.id]).here]
+    warnings += tuple(dict.fromkeys(filter(None, (_hurried(p, one) for one in rest))))
     return Done(f"Used {say_drawn(p, parts)}.", warnings, names(p, taken))
+
+
+def _hurried(p: Pantry, container: Container) -> str:
+    """How long it has where it stands now, if its two hours run there; "" where they do not."""
+    judged = p.judge(container)
+    runs = judged.usable and p.assess(container).over_from is not None
+    return judged.reasons[0] if runs and judged.reasons else ""
 
 
 def _changed(
@@ -102,8 +111,7 @@ def _changed(
     moved = place not in ("", container.place)
     where = f"; it now stands in {p.where(after)}" if moved else ""
     done = {State.OPEN: "Opened", State.THAWED: "Thawed"}[state]
-    judged, hurried = p.judge(after), p.assess(after).over_from is not None
-    ends = judged.reasons[0] if hurried and judged.reasons else until(judged)
+    ends = _hurried(p, after) or until(p.judge(after))
     told = f"{done} {say_of(p, [after])}{where}. {ends}"
     return Done(told, warnings, names(p, [after]))
 

@@ -39,3 +39,12 @@ def test_who_thaws_it_there_hears_how_long_it_has(p: Pantry) -> None:
     told = act.thaw(p, code).message
     assert "too warm" in told
     assert "Discard after" not in told
+
+
+def test_what_is_left_of_a_jar_and_goes_into_it_says_how_long_it_has(p: Pantry) -> None:
+    code = up(p, f"2 quart jars tomatoes, boiling-water canned, larder, {TODAY}")
+    cold = act.use(p, code, "half")
+    assert not any("too warm" in said for said in cold.warnings)
+    readings.read(p, "fridge", 50.0)
+    warm = act.use(p, f"{code}/2", "half", any_=True)
+    assert any("too warm" in said for said in warm.warnings)
