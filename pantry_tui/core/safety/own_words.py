@@ -37,6 +37,35 @@ _GOOD = frozenset(
      "lovely", "clear", "tight", "sealed", "right", "firm", "fresh", "clean", "new", "same",
      "flat", "down", "usual"}
 )  # fmt: skip
+#: What is only on the outside of a jar and holds nothing, and what becomes of it.
+_OUTSIDE = frozenset(
+    {"label", "labels", "tag", "tags", "sticker", "ring", "rings", "band", "bands", "dust",
+     "dusty", "cobweb", "cobwebs"}
+)  # fmt: skip
+_WORN = frozenset(
+    {
+        "rust",
+        "rusty",
+        "rusted",
+        "smudged",
+        "faded",
+        "torn",
+        "missing",
+        "lost",
+        "off",
+        "fell",
+        "fallen",
+        "came",
+        "peeled",
+        "peeling",
+        "wet",
+        "dirty",
+        "stuck",
+        "tight",
+        "old",
+        "outside",
+    }
+)
 _NO = rf"\b(?:{DENIED}|{NONE}|nor|neither|kein\w*|nicht)\b"
 
 #: What a reason for throwing away may be that says nothing of the food in the others.
@@ -100,6 +129,9 @@ def _clauses(text: str) -> list[str]:
 
 
 def _well(clause: str) -> bool:
+    told = _words(clause)
+    if told & _OUTSIDE and told <= _FILLER | _OUTSIDE | _WORN:
+        return True
     left, times = re.subn(_NO, " ", clause)
     if not times:
         return _words(clause) <= _FILLER | _GOOD

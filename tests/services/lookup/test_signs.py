@@ -208,8 +208,9 @@ def test_what_nobody_understood_of_a_batch_may_be_on_any_of_it(p: Pantry) -> Non
 
 @pytest.mark.parametrize(
     "said",
-    ["not mouldy", "smell fine", "tight", "", "no hole in the lid", "the lid never came off"],
-)
+    ["not mouldy", "smell fine", "tight", "", "no hole in the lid", "the lid never came off",
+     "dusty lid", "label fell off", "the ring is rusty", "dust and cobwebs on the lids"],
+)  # fmt: skip
 def test_that_all_is_well_is_no_sign_and_no_doubt(p: Pantry, said: str) -> None:
     before = len(p.events)
     with pytest.raises(BadInput):
