@@ -22,6 +22,7 @@ from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Batch, Container, Place, Turn, When
 from pantry_tui.core.words import Method, State
 from pantry_tui.reference.tending import load_tending
+from pantry_tui.services import named_parts
 
 if TYPE_CHECKING:
     from pantry_tui.services.pantry import Pantry
@@ -39,6 +40,8 @@ class Judging:
         """A place has changed, or with `rules` what every verdict rests on."""
         self.real = Judge(self)
         self._imagined: dict[str, Judge] = {}
+        #: Batches that are followed by their notes just now, which may name each other.
+        self.following: set[str] = set()
         #: What services.batchwork.tending has found, and which batches have changed since.
         self.tended: Any = None
         self.changed: set[str] = set()
@@ -77,7 +80,7 @@ class Judging:
     ) -> Assessment:
         """Of a batch, container or places as they might be; nothing is kept."""
         where = self._p.ever if places is None else places
-        found = self._unattended(batch, container, now, where)
+        found = self.unattended(batch, container, now, where)
         if found.on(now.day).verdict in UNFIT:
             return found  # nobody tends what has to be discarded
         return with_care(found, self.jobs(batch, container, now, where), now)
@@ -100,7 +103,7 @@ class Judging:
         spans = exposures(batch, container, places, now)
         return ripe_from(batch, spans, container.turns[0].when.zone, self.book, now.day)
 
-    def _unattended(
+    def unattended(
         self, batch: Batch, container: Container, now: When, where: Mapping[str, Place]
     ) -> Assessment:
         """The same without its small jobs: what was late of a part is not late of the whole."""
@@ -112,6 +115,8 @@ class Judging:
         if batch.into:
             since = container.looked_at if container.looked else 0
             own = bounds.suspected(own, self._of_children(batch, frozenset(), since))
+        if batch.note:
+            own = named_parts.bounded_by_note(self, own, batch, container, where)
         if not batch.parts:
             return own
         return bounds.bounded(own, found, container.turns[0].when.day)
@@ -150,12 +155,12 @@ class Judging:
         begun = self._begun(new, of, part)
         if descent.goes_on(batch, of, begun):
             shadow = descent.carried_on(new, of, part)
-            yield bounds.Bound(name, self._unattended(of, shadow, now, places), bounds.How.GOES_ON)
+            yield bounds.Bound(name, self.unattended(of, shadow, now, places), bounds.How.GOES_ON)
             return
         birth = new.turns[0].when
         then = birth._replace(first=birth.last)
         shadow, known = descent.as_taken(new, of, part), descent.known_then(places, then)
-        taken = self._unattended(of, shadow, then, known)
+        taken = self.unattended(of, shadow, then, known)
         used = taken.warm_used if descent.as_it_was(batch, of, begun) else 0
         left = None
         kept = descent.held_back(batch, of, begun) or self._still_runs(batch, of, part)
@@ -163,15 +168,15 @@ class Judging:
             left = (taken.discard_after - birth.day).days
         yield bounds.Bound(name, taken, used=used, left=left)
         if self._refilled(batch, of, part):
-            again = self._unattended(of, descent.carried_on(new, of, part), now, places)
+            again = self.unattended(of, descent.carried_on(new, of, part), now, places)
             yield bounds.Bound(name, again, bounds.How.REFILLED)
         if not (ends_nothing or self._runs_on(batch, of, new, part)):
             return
         if descent.moist(batch):
-            running = self._unattended(of, descent.carried_on(new, of, part), now, places)
+            running = self.unattended(of, descent.carried_on(new, of, part), now, places)
         else:
             out, where = descent.taken_out(batch, of, shadow, then), descent.with_chilled(known)
-            running = replace(self._unattended(of, out, then, where), again_at=None)
+            running = replace(self.unattended(of, out, then, where), again_at=None)
         yield bounds.Bound(name, running, bounds.How.RUNS_ON)
 
     def _begun(self, new: Container, of: Batch, part: Container) -> frozenset[State]:
@@ -240,7 +245,7 @@ class Judging:
             held = self._p.load(batch_of(id_))
             if held is not None and id_ in held[1]:
                 found += [replace(held[0], rated=()), held[1][id_], *self.kin_key(held[0])]
-        return (*found, self._of_children(batch, frozenset()))
+        return (*found, *named_parts.key_of(self._p, batch), self._of_children(batch, frozenset()))
 
     def as_if(self, container: Container, *turns: Turn) -> Judgement:
         """The verdict today if that had also happened; nothing is kept."""
@@ -252,6 +257,11 @@ class Judging:
             container = as_if(container, turn)
         batch = self._p.stock.batches[container.batch]
         return self.of(batch, container, self._p.clock.now)
+
+
+def _has_kin(batch: Batch) -> bool:
+    """Whether its verdict rests on other batches as well."""
+    return bool(batch.parts or batch.into or named_parts.codes_in(batch.note))
 
 
 class _Said(NamedTuple):
@@ -289,7 +299,7 @@ class Judge:
         kin may be another for what happened to them."""
         said, today = self._said.get(id(container)), self._judging.p.today
         batch = self._judging.p.stock.batches[container.batch]
-        kin = batch.parts or batch.into
+        kin = _has_kin(batch)
         if said is None or kin or said.day != today or said.found.again_at is not None:
             found = self._assess(container, today)
             said = _Said(container, today, found, found.on(today))
@@ -318,7 +328,7 @@ class Judge:
             container.lived,
             batch.ahead_of(container.id),
             today,
-            self._judging.kin_key(batch) if batch.parts or batch.into else (),
+            self._judging.kin_key(batch) if _has_kin(batch) else (),
         )
         now = p.clock.now
         since, found = self._known.get(key, (0, None))

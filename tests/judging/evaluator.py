@@ -15,7 +15,8 @@ Choices where the laws leave freedom, each the laxer one:
 - Above 90 F a minute counts twice: one hour instead of two (USDA FSIS, freezing and food safety).
 - A fridge without power is over at 4 h for what stood in it all that time (HR60); what came later
   has its two hours.
-- Of two moves on one and the same minute either may have been the last.
+- Of two moves on one and the same minute either may have been the last, but for one that was booked
+  as it happened: that came after all that had been booked before it.
 - Of a thaw no more is asked than the day for each 5 lb and the days after it.
 """
 

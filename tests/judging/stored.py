@@ -136,6 +136,8 @@ class Stored:
             self._codes[fact.what.batch] = self._newest_code()
             if not fact.what.parts:
                 fact = replace(fact, minute=None)  # a put-up is told the day alone
+            assert isinstance(fact.what, PutUp)
+            fact = self._as_frozen(fact, fact.what)
         self.told.append(fact)
         if isinstance(fact.what, Opened | Drawn) and fact.minute is not None:
             self._tell_where(fact, container, before)
@@ -145,6 +147,15 @@ class Stored:
         ):
             self._line("move", self._named(container), before, *self._at(fact))
         return True
+
+    def _as_frozen(self, fact: Fact, w: PutUp) -> Fact:
+        """What is fresh and is said to be put up in a freezer is frozen there: food frozen in time
+        stays safe (USDA FSIS, Freezing and Food Safety). Eggs in their shells never are."""
+        if w.method != "fresh" or w.food.name == "eggs":
+            return fact
+        row = self._row(f"{w.batch}/1")
+        frozen = row is not None and row["method"] == "frozen"
+        return replace(fact, what=replace(w, method="frozen")) if frozen else fact
 
     def _tell_where(self, fact: Fact, container: str, before: str) -> None:
         """The line says where it is opened: "opened 2A/1 in fridge". A move of that day whose hour

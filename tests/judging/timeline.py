@@ -84,12 +84,17 @@ class Life:
         names |= {f.what.place for f in mine if isinstance(f.what, Moved)}
         self.places = {n: Place(facts, at, n, now) for n in names}
         # what was done on one and the same minute may have been done either way round
-        mine.sort(key=lambda f: f.id, reverse=turned)
+        mine.sort(key=lambda f: f.id)
+        if turned:
+            mine = [f for f in reversed(mine) if not _in_turn(f)] + [f for f in mine if _in_turn(f)]
         self.steps = sorted(
             ((max(at[f.id], self.born), f) for f in mine), key=lambda p: (p[0], _rank(p[1]))
         )
         self.tied = any(
-            a[0] == b[0] and isinstance(a[1].what, Moved) and isinstance(b[1].what, Moved)
+            a[0] == b[0]
+            and isinstance(a[1].what, Moved)
+            and isinstance(b[1].what, Moved)
+            and not _in_turn(b[1])
             for a, b in pairwise(self.steps)
         )
         self.now = now
@@ -236,6 +241,11 @@ class Life:
         if unsealed and n.state == "sealed" and n.closed:
             # A failed seal starts a clock: reprocessed or chilled within the day (README, signs).
             n.state, n.day0, n.vacuum = "in progress", day_of(t), False
+
+
+def _in_turn(f: Fact) -> bool:
+    """Whether it was booked as it happened, so after all that was booked before it."""
+    return f.minute is None and f.day == day_of(f.booked)
 
 
 def _rank(f: Fact) -> int:

@@ -18,7 +18,12 @@ from pantry_tui.core.words import State
 def follows(before: Sequence[Turn], new: Turn) -> Turn:
     """`new`, which was booked as it happened after these turns, with what it came after."""
     last = max(reversed(before), key=lambda one: one.when.last, default=None)
-    if last is None or not 0 < last.when.last - new.when.first <= SLIGHT:
+    if last is None:
+        return new
+    behind = last.when.last - new.when.first
+    # Within one minute the order of booking is that of the seconds.
+    one_minute = behind == 0 and last.when.known and new.when.known
+    if not (one_minute or 0 < behind <= SLIGHT):
         return new
     then = new.when._replace(last=max(new.when.last, last.when.last))
     return new._replace(when=then, after=last.event)

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import re
+
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.lidcode import normal_code
-from pantry_tui.core.model import DAY_MIN
-from pantry_tui.core.words import State
+from pantry_tui.core.model import DAY_MIN, Batch
+from pantry_tui.core.safety.prepared import IN_SHELL, PREPARED
+from pantry_tui.core.words import Method, State
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.batchwork.out_of import read_as
+from pantry_tui.services.batchwork.prepared import as_laid
 from pantry_tui.services.batchwork.understood import line_at
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.rows import Done, PutUp, Source
+from pantry_tui.services.rows import Done, PutUp, PutUpReading, Source
 from pantry_tui.services.stock import act
 from pantry_tui.services.stock.pick import batch_named, containers_named
 from pantry_tui.services.stock.seen import At, still
@@ -49,7 +53,21 @@ def _repack(p: Pantry, ref: str, line: str, took: str, at: At | None, stood: str
     if reading.sources:
         raise BadInput("Say what it is made from once: by the lid code before the line.")
     reading = replace(reading, sources=(Source(normal_code(ref), took),))
+    reading = _in_their_shells(batch, reading, line)
     return putup.put_up(p, reading, at=at)
+
+
+def _in_their_shells(batch: Batch, reading: PutUpReading, line: str) -> PutUpReading:
+    """Fresh eggs of which a line says no more than that they go into a freezer: nobody broke them
+    on the way."""
+    said = {key for key, _ in reading.process}
+    fresh = batch.method is Method.FRESH and reading.method is Method.FROZEN
+    told = re.search(r"\bfroze(?:n)?\b", line.casefold()) is not None
+    if not fresh or told or PREPARED in said or reading.food != batch.food.name:
+        return reading
+    if not as_laid(batch.food, "", line, reading.note):
+        return reading
+    return replace(reading, process=(*reading.process, (PREPARED, IN_SHELL)))
 
 
 def _at_the_latest(p: Pantry, at: At | None) -> At | None:

@@ -36,7 +36,7 @@ from pantry_tui.services.stock.pick import containers_named, name_of
 from pantry_tui.services.stock.reserve import was_kept
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names, say_of, until
-from pantry_tui.services.stock.turn import left_behind
+from pantry_tui.services.stock.turn import left_behind, must_go_beside
 from pantry_tui.services.stock.warmth import is_frozen
 from pantry_tui.services.stock.where import lasts, where_it_keeps
 
@@ -66,7 +66,8 @@ def use(
     parts = drawn(p, ref, wanted, pick)
     taken = [part.container for part in parts]
     batch = p.stock.batches[taken[0].batch]
-    warnings = was_kept(p, taken) + (() if any_ else left_behind(p, taken[0]))
+    warnings = must_go_beside(p, taken) + was_kept(p, taken)
+    warnings += () if any_ else left_behind(p, taken[0])
     warnings += tuple(word for c in taken[:1] for word in doubts(p.judge(c)))
     # What was typed is what was taken only where all of it came out of one.
     typed = (amount or "").strip() if len(parts) == 1 else ""
@@ -104,7 +105,7 @@ def _changed(
     else:
         place = cold_place(p, container, state)
         _refuse_state(p, container, place, state)
-    warnings = was_kept(p, taken) + doubts(p.judge(container))
+    warnings = must_go_beside(p, taken) + was_kept(p, taken) + doubts(p.judge(container))
     warnings += left_behind(p, container) if state is State.OPEN else ()
     p.book(payload(container, place), **when(at))
     after = p.stock.containers[container.id]

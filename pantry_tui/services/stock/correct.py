@@ -4,6 +4,7 @@ what actually happened. The old record stays in the log."""
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
+from contextlib import nullcontext
 from datetime import date
 from typing import NamedTuple
 
@@ -30,6 +31,7 @@ from pantry_tui.services.batchwork.prepared import contradicted, named_way, said
 from pantry_tui.services.batchwork.putup import with_altitude
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.rows import Done
+from pantry_tui.services.stock.named_in import held_by_note
 from pantry_tui.services.stock.pick import batch_named
 from pantry_tui.services.stock.recheck import strictest_altitude
 from pantry_tui.services.stock.signed import signed_of
@@ -102,23 +104,25 @@ def correct(
     # A note alone lifts nothing (core.log.fold); a record does, and here it is the same record.
     lifts = note is not None and any(_named(one, named) for one in batch.doubt)
     before, made_of_it = _judged(p, batch.id), _judged_made(p, batch.id)
-    p.book(
-        said.Correct(
-            batch.id,
-            made=day,
-            unknown_day=made is not None and day is None,
-            size=None if size is None else shown,
-            note=words,
-            process=tuple(record.items()) if process or left_out or lifts else None,
-            doubt=against.problems if against else None,
-            possible=against.still_possible if against else None,
-            printed=dates.read_printed(printed, p.today) if printed is not None else None,
-            measured="ph" in keys,
-            food=facts if food is not None else None,
-            method=kept if method is not None else None,
-            timed=not {"minutes", "process"}.isdisjoint(keys),
+    with p.together() if note else nullcontext():
+        p.book(
+            said.Correct(
+                batch.id,
+                made=day,
+                unknown_day=made is not None and day is None,
+                size=None if size is None else shown,
+                note=words,
+                process=tuple(record.items()) if process or left_out or lifts else None,
+                doubt=against.problems if against else None,
+                possible=against.still_possible if against else None,
+                printed=dates.read_printed(printed, p.today) if printed is not None else None,
+                measured="ph" in keys,
+                food=facts if food is not None else None,
+                method=kept if method is not None else None,
+                timed=not {"minutes", "process"}.isdisjoint(keys),
+            )
         )
-    )
+        held = held_by_note(p, p.stock.batches[batch.id], before=batch.note) if note else ()
     milder = _milder(before, _judged(p, batch.id))
     if unsaid and milder:
         raise Refused(_still_counts(batch, unsaid))
@@ -135,7 +139,7 @@ def correct(
     )
     said_so = "; ".join(filter(None, changed)) or day_made
     told = f"Corrected {batch.code} {clean(batch.food.name)}: {clean(said_so)}."
-    milder += _changed(p, made_of_it)
+    milder += _changed(p, made_of_it) + "".join(f" {one}" for one in held)
     aside = note_aside(p, after) if note is not None else ""
     return Done(f"{told}{milder}{f' {aside}' if aside else ''}", after.doubt)
 

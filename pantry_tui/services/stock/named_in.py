@@ -27,10 +27,16 @@ def held_with(p: Pantry, bad: Batch, payload: said.Sign, at: At | None = None) -
     return tuple(told for one in found for told in _hold(p, one, bad, payload.words, at))
 
 
-def held_by_note(p: Pantry, batch: Batch, at: At | None = None) -> tuple[str, ...]:
-    """The same of a batch that was put up just now, of those in doubt that its note names."""
+def held_by_note(
+    p: Pantry, batch: Batch, at: At | None = None, before: str = ""
+) -> tuple[str, ...]:
+    """The same of a batch that was put up just now, or whose note is another one, of what was seen
+    on those that its note names; what else they were on that day is judged (services.named_parts).
+    `before`: what its note was; what that named is held already, or was looked at since."""
     told: list[str] = []
     for code in put_in(batch.note):
+        if code in put_in(before):
+            continue
         other = p.batch(code)
         if other is not None and other.id != batch.id and (why := _doubted(p, other)):
             told += _hold(p, batch, other, why, at)
@@ -44,14 +50,7 @@ def _doubted(p: Pantry, batch: Batch) -> str:
         for seen in one.signs:
             if seen.verdict in UNFIT or seen.sign.startswith(OWN):
                 return seen.sign
-    if batch.suspect:
-        return batch.suspect
-    judged = [p.judge(one) for one in mine if one.here]
-    bad = next((one for one in judged if not one.usable and one.verdict in _BAD), None)
-    return bad.verdict.said if bad is not None else ""
-
-
-_BAD = UNFIT | {Verdict.UNKNOWN}
+    return batch.suspect
 
 
 def _hold(p: Pantry, batch: Batch, bad: Batch, why: str, at: At | None) -> Iterator[str]:

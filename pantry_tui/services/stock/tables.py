@@ -7,13 +7,15 @@ table of rules, or another program, marks everything.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from time import process_time
 
 from pantry_tui.core.log.payloads import batch_of
+from pantry_tui.core.model import Batch
 from pantry_tui.core.words import Method
 from pantry_tui.errors import StoreError
 from pantry_tui.reference import rules_fingerprint
+from pantry_tui.services.named_parts import named_in
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.came_of import row_of
 from pantry_tui.services.stock.ladders import lines_of, today_only
@@ -25,13 +27,15 @@ from pantry_tui.store import lines as table
 #: most are looked at for it.
 _TURN_S = 0.025
 _TURN = 200
+#: Before the id of a batch that others were made with, by their notes alone.
+_BY_NOTE = "batch:"
 
 
 def keep(p: Pantry, touched: Collection[str], marked: Collection[str]) -> None:
     """What was booked, in the stock tables; inside the transaction that booked it."""
     db = p.store.db
     past.make(db)
-    for batch in kin(p, touched):
+    for batch in _resting_on(p, touched):
         _make(p, batch)
     for what in marked:
         marks.add(db, _with_inner(p, what) if what != "*" else [what])
@@ -49,6 +53,18 @@ def kin(p: Pantry, touched: Collection[str]) -> Sequence[str]:
         near = [*map(batch_of, held[0].parts), *held[0].into]
         waiting += [id_ for id_ in near if id_ not in found]
         found |= dict.fromkeys(near)
+    return tuple(found)
+
+
+def _resting_on(p: Pantry, touched: Collection[str]) -> Sequence[str]:
+    """These batches with their kin, and those that were made with them by a note alone."""
+    found: dict[str, None] = {}
+    waiting = list(touched)
+    while waiting:
+        new = [one for one in kin(p, waiting) if one not in found]
+        found |= dict.fromkeys(new)
+        by_note = (one for of in new for one in marks.stood_in(p.store.db, f"{_BY_NOTE}{of}"))
+        waiting = [one for one in by_note if one not in found]
     return tuple(found)
 
 
@@ -71,8 +87,27 @@ def _make(p: Pantry, batch: str) -> None:
             other = p.load(id_)
             lives = other[1].values() if other is not None else ()
             stood |= {turn.place for c in lives for turn in c.turns if turn.place}
+    if found is not None and here and found[0].note:
+        stood |= set(_by_note(p, found[0]))
     table.stood(db, batch, stood)
     past.replace(db, row_of(p, batch))
+
+
+def _by_note(p: Pantry, batch: Batch) -> Iterator[str]:
+    """What else makes a batch be judged again that names others in its note: these, where they
+    ever stood, and what they were made with."""
+    seen, waiting = {batch.id}, [batch]
+    while waiting:
+        for of in named_in(p, waiting.pop()):
+            if of.id in seen:
+                continue
+            seen.add(of.id)
+            waiting.append(of)
+            yield f"{_BY_NOTE}{of.id}"
+            for id_ in kin(p, [of.id]):
+                held = p.load(id_)
+                lives = held[1].values() if held is not None else ()
+                yield from (turn.place for c in lives for turn in c.turns if turn.place)
 
 
 def past_made(p: Pantry) -> bool:

@@ -4,11 +4,12 @@ an act on one of them must not hold the store while all are folded."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.rotation import order_key
 from pantry_tui.core.model import Container
+from pantry_tui.core.text import clean
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.stock.ready import ready
@@ -105,6 +106,27 @@ def left_behind(p: Pantry, taken: Container) -> tuple[str, ...]:
         if len(said_of) == _NAMED:
             break
     return tuple(said_of.values())
+
+
+def must_go_beside(p: Pantry, taken: Sequence[Container]) -> tuple[str, ...]:
+    """Says which begun or thawed containers of the same batch are over, and what to do with them:
+    they were passed over, and still stand there."""
+    mine, said = {one.id for one in taken}, []
+    batch = p.stock.batches[taken[0].batch]
+    for one in p.containers_of(batch):
+        begun = one.state in (State.OPEN, State.THAWED) or one.begun
+        if not (one.here and begun) or one.id in mine:
+            continue
+        verdict = p.judge(one).verdict
+        if verdict in UNFIT:
+            name = f"{batch.code}/{one.number}"
+            why = "Do not taste it" if verdict is Verdict.DO_NOT_TASTE else "Do not eat it"
+            state = "begun" if one.state is State.SEALED else str(one.state)
+            said.append(
+                f"{name} {clean(batch.food.name)} in {p.where(one)} is {state} and must go: it was "
+                f"passed over. {why}; `discard {name}`."
+            )
+    return tuple(said[:_NAMED])
 
 
 def _what(line: table.Line) -> str:

@@ -17,6 +17,7 @@ from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.clock import Clock
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import act, one_batch, places
+from pantry_tui.services.stock.freezing import freeze
 from pantry_tui.services.stock.seen import At
 
 TODAY = date(2026, 11, 25)
@@ -143,3 +144,88 @@ def _id(p: Pantry, code: str) -> str:
     batch = p.batch(code)
     assert batch is not None
     return batch.id
+
+
+@pytest.mark.parametrize("line", [COLD[2], "2 bags peas, frozen, freezer, 2026-11-20"])
+def test_what_was_moved_out_and_back_within_a_minute_stood_no_longer_out(
+    p: Pantry, line: str
+) -> None:
+    code = _up(p, line)
+    home = p.where(p.containers_of(p.batch(code))[0])  # type: ignore[arg-type]
+    act.move(p, f"{code}/1", "larder")
+    told = act.move(p, f"{code}/1", home)
+    assert not any("may not stay" in one for one in told.warnings)
+    p.clock = Clock(TODAY, NOON + 180)
+    rows = one_batch.show(p, code).rows
+    assert all(one.usable for one in rows)
+    act.move(p, f"{code}/2", "larder")
+    p.clock = Clock(TODAY, NOON + 360)
+    assert any(not one.usable for one in one_batch.show(p, code).rows)
+
+
+def test_of_two_hours_that_were_told_either_may_be_the_later(p: Pantry) -> None:
+    code = _up(p, COLD[2])
+    p.clock = Clock(TODAY, NOON + 180)
+    for place in ("larder", "fridge"):
+        act.move(p, f"{code}/1", place, at=At(TODAY, NOON))
+    assert any(not one.usable for one in one_batch.show(p, code).rows)
+
+
+@pytest.mark.parametrize("ref", ["{}", "{}/2"])
+def test_what_is_over_of_the_same_batch_is_said(p: Pantry, ref: str) -> None:
+    code = _up(p, "3 bags peas, frozen, freezer, 2026-11-01")
+    act.thaw(p, f"{code}/1", at=At(TODAY - timedelta(days=8)))
+    told = act.use(p, ref.format(code))
+    assert told.containers == (f"{code}/2",)
+    (over,) = (one for one in told.warnings if "must go" in one)
+    assert f"{code}/1 peas in fridge is thawed" in over
+    assert f"`discard {code}/1`" in over
+    act.discard(p, f"{code}/1", why="too old")
+    assert not any("must go" in one for one in act.use(p, f"{code}/3").warnings)
+
+
+def test_what_is_begun_and_good_is_no_reason_to_discard(p: Pantry) -> None:
+    code = _up(p, "3 bags peas, frozen, freezer, 2026-11-01")
+    act.thaw(p, f"{code}/1")
+    assert not any("must go" in one for one in act.use(p, f"{code}/2").warnings)
+
+
+@pytest.mark.parametrize(
+    ("line", "laid"),
+    [
+        ("1 box of 12 eggs, fresh, freezer", True),
+        ("2 boxes of 6 eggs, frozen, freezer", True),
+        ("2 pint jars eggs, fresh, freezer", True),
+        ("1 box of 12 beaten eggs, frozen, freezer", False),
+        ("2 half-pint jars eggs, frozen, freezer", False),
+        ("1 bag eggs, frozen, freezer", False),
+    ],
+)
+def test_eggs_that_go_into_a_freezer_as_they_were_laid_are_not_sound(
+    p: Pantry, line: str, laid: bool
+) -> None:
+    made = putup.put_up(p, putup.read(p, line))
+    assert (made.verdict is not Verdict.SOUND) is laid
+
+
+def test_fresh_eggs_are_moved_into_a_freezer_and_never_frozen_there(p: Pantry) -> None:
+    code = _up(p, "2 boxes of 12 eggs, fresh, fridge, 2026-11-20")
+    told = freeze(p, [f"{code}/1"], "freezer")
+    assert told.containers == (f"{code}/1",)
+    assert any("may not stand" in one for one in told.warnings)
+
+
+@pytest.mark.parametrize(
+    ("line", "laid"),
+    [
+        ("2 boxes, freezer", True),
+        ("2 boxes, frozen, freezer", False),
+        ("2 boxes, freezer, note=beaten", False),
+    ],
+)
+def test_fresh_eggs_that_are_only_filled_over_into_a_freezer_are_in_their_shells(
+    p: Pantry, line: str, laid: bool
+) -> None:
+    code = _up(p, "2 boxes of 12 eggs, fresh, fridge, 2026-11-20")
+    made = repack.repack(p, f"{code}/1", line)
+    assert (made.verdict is not Verdict.SOUND) is laid
