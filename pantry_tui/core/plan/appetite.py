@@ -100,6 +100,10 @@ class Appetite:
     def eats(self, food: str, group: Group) -> bool:
         return self.food_ceiling(food) > 0 and self.group_ceiling(group) > 0
 
+    def said(self, food: str, group: Group) -> bool:
+        """Whether the household itself said how much of it it eats."""
+        return food in self.foods or group in self.groups
+
     def said_enough(self, one: Servings, laid: Sequence[Servings], factor: float) -> bool:
         """Whether half of `one` is more than the household itself said that it eats of that food or
         group, beside what is `laid`, where it eats `factor` times as much as usual."""

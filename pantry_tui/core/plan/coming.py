@@ -12,6 +12,7 @@ from pantry_tui.core.plan.guests import too_big
 from pantry_tui.core.plan.lost import eaten_in_time
 from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, lots_of
 from pantry_tui.core.plan.menu import Candidate, Needs, Why
+from pantry_tui.core.plan.plate import is_garden
 from pantry_tui.core.plan.schedule import CALM, choose
 from pantry_tui.core.plan.shares import KNOWN
 from pantry_tui.core.words import Role
@@ -40,9 +41,7 @@ def what_comes(
     begun = {one.candidate.container for one in laid if not one.dish}
     coming = ((n, standing[n]) for n in by_itself(standing.items(), begun, end))
     free = {n: one for n, one in coming if n in due or possible(one)}
-    # What guests eat beside their main takes nothing of what the household eats in a week.
-    ours = (one for one in laid if one.why is not Why.GUESTS or one.candidate.at_table is Role.MAIN)
-    chosen = [one.candidate for one in ours]
+    chosen = [one.candidate for one in laid if not _for_guests(one, table)]
     big = too_big(free, table, chosen)
     # What waits for a hand, or for its day, comes only where an evening has nothing else.
     waits = {n: one for n, one in free.items() if n not in due and table.waits(one)}
@@ -66,6 +65,14 @@ def what_comes(
         found.pressing | set(late),
         big,
     )
+
+
+def _for_guests(one: Chosen, table: Table) -> bool:
+    """The greens that guests eat at once are more than a week has of them for so many heads; what
+    the household itself said of them holds."""
+    mine = one.candidate
+    said = table.appetite.said(mine.food, mine.group)
+    return one.why is Why.GUESTS and is_garden(mine) and not said
 
 
 def _fits(

@@ -13,7 +13,7 @@ from pantry_tui.core.plan.days import BIG, MANY, Table
 from pantry_tui.core.plan.lots import discarded_by, last_week
 from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.plan.pace import CRUMB
-from pantry_tui.core.plan.plate import GREENS, is_green
+from pantry_tui.core.plan.plate import GREENS, is_garden, is_green
 from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.schedule import FAR, SOON
 from pantry_tui.core.words import Role
@@ -142,7 +142,7 @@ def beside_it(
         return set()
     taken: set[int] = set()
     on = [(pick.candidate, pick.on(day)) for pick in laid.picks if day in pick.days]
-    for suits, a_head in ((_fills, 1.0), (_is_side, GREENS), (_is_garden, GREENS)):
+    for suits, a_head in ((_fills, 1.0), (_is_side, GREENS), (is_garden, GREENS)):
         need = a_head * sit - sum(n / one.a_head for one, n in on if suits(one))
         for food in order:
             mine = ((n, one) for n, one in free.items() if one.food == food and suits(one))
@@ -165,10 +165,6 @@ def _fills(one: Candidate) -> bool:
 
 def _is_side(one: Candidate) -> bool:
     return one.at_table is Role.SIDE and is_green(one)
-
-
-def _is_garden(one: Candidate) -> bool:
-    return one.at_table in (Role.SIDE, Role.FRUIT) and is_green(one)
 
 
 def may_come(one: Candidate, day: date, table: Table) -> bool:

@@ -107,3 +107,8 @@ def _enough(menu: Menu, table: Table) -> set[str]:
 def is_green(one: Candidate) -> bool:
     """Whether it neither fills nor only flavours."""
     return one.food not in STAPLES and one.a_head >= 1
+
+
+def is_garden(one: Candidate) -> bool:
+    """Whether it is of those that are what is green of a meal."""
+    return one.at_table in _GARDEN and is_green(one)

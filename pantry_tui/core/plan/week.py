@@ -132,7 +132,8 @@ class _Week:
         order = tuple(dict.fromkeys(self.free[number].food for number in numbers))
         for day in filter(self._cooks, days):
             for number in sorted(beside_it(day, order, self.free, self.table, self._spread())):
-                self._choose(number, Why.GUESTS, day)
+                if not self._said_enough(self.free[number]):
+                    self._choose(number, Why.GUESTS, day)
 
     def fill(self) -> None:
         """What should go this week, within the ceilings."""

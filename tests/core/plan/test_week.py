@@ -340,8 +340,8 @@ def test_ceilings_hold_for_all_that_is_not_forced(
     for group in set(FOODS.values()):
         # A day without a main is given one, and another of what would be lost: what falls due
         # anyway, else unless the household itself said how much it eats; and no day is left with
-        # nothing at all while there is something that would be lost.
-        forced = {Why.MUST} if group in eats.groups else {Why.MUST, Why.TABLE}
+        # nothing at all while there is something that would be lost. Guests eat their part at once.
+        forced = {Why.MUST} if group in eats.groups else {Why.MUST, Why.TABLE, Why.GUESTS}
         picks = [p for p in found.picks if p.candidate.group is group and p.why not in forced]
         lost = Why.DUE, Why.BEGIN
         days = Counter(p.day for p in found.picks)
