@@ -47,6 +47,9 @@ _PROCESS = (
     r"barrel|bucket|pot|boiler|tank)\b|"
     r"\b(?:sealed|sterili[sz]ed|processed|canned|heated|cooked) (?:by|in|with|under) (?:the )?"
     r"(?:sun|sunshine|sunlight|solar \w+)\b(?! (?:room|porch|dried))|"
+    # Filled hot and shut, and no more.
+    r"^(?:just|only|simply) (?:(?:put|poured|filled|ladled|the|some) )*(?:boiling|hot) "
+    r"(?:\w+ ){1,2}(?:in|into) (?:\w+ )?jars\b|"
     # A gauge that reads wrong.
     r"\bmanometer broken\b"
 )
