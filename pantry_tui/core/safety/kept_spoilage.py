@@ -34,8 +34,9 @@ _DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discar
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 #: What makes no gas while it is sound.
 _STILL = frozenset({Method.IN_OIL, Method.FRIDGE_PICKLE, Method.SUGAR, Method.FLAVOURED_VINEGAR})
-#: A lid that gas pushes up.
+#: It fizzes, or gas pushes its lid up.
 _PUSHED_UP = (
+    r"\bfizz(?:es|ed|ing|y)?\b|"
     r"\b(?:lids?|tops?|caps?) (?:(?:is|are|was|were|has|have|looks?|a|bit|slightly|now|all) )*"
     r"(?:bulg\w*|dom(?:ed|es|ing)|swollen|swell\w*|blown|pushed up)\b|"
     r"\b(?:bulging|swollen|domed) (?:lids?|tops?|caps?)\b"

@@ -39,7 +39,8 @@ _NO_MORE = (
 _LIQUID = r"(?:liquid|juice|brine|water|syrup|broth)"
 _LOST_LITTLE = (
     rf"{_NO_MORE}\b{_PART} of (?:the |its |their )?{_LIQUID}"
-    r"(?: (?:was|is|has|had|got|been))* (?:lost|gone|missing|siphoned(?: (?:out|off))?)\b|"
+    r"(?: (?:was|is|has|had|got|been))* (?:lost|gone|missing|siphoned(?: (?:out|off))?)\b"
+    r"(?! (?:\w+ )?(?:from|in|out of) (?:the )?(?:canner|pot|bath|kettle))|"
     rf"\b{_LIQUID} (?:(?:is|was|has|went|gone|a bit|just|about|only|by) )*(?:down|lower|low) "
     r"(?:(?:by|about|only|some) )*(?:a |an |1 )?(?:half|quarter|third|little|bit|0\.\d+|"
     r"[1-3]/[2-8]|1)(?: (?:an?|of an))? ?(?:inch|in\b|cm)"
@@ -82,7 +83,22 @@ _BY_THE_BOOK = (
     r"in (?:the|our) (?:book|recipe|guide|table)|(?:the|our) (?:book|table|recipe|guide|chart) "
     r"(?:says|has it|asks|wants|tells))$"
 )
+#: What was over, what was not needed, what floats of itself, the foam that went.
+_NO_PART = (
+    r"\bhalf (?:a|1) (?:jar|pint|quart|batch) (?:was )?left(?: over)?\b|"
+    r"\bdid(?: not|n't) need (?:the|a|my|our) (?:second|other|big|bigger|spare) \w+|"
+    r"\b(?:(?:a|1|few|some|the|2) )*(?:seeds?|pips?)(?: or 2)? float(?:s|ed|ing)?\b|"
+    r"\b(?:(?:thick|thin|white|much|all|the|pink) )*foam (?:came|was|all|taken|lifted|spooned|"
+    r"skimmed)(?: \w+)? off$|"
+    # Jars are kept hot so until they are filled.
+    r"\b(?:jars? )?(?:(?:were|kept|hot|warm|warmed|heated|sterili[sz]ed) )+(?:from|in|out of) the "
+    r"oven (?:when|as|before|until|till) (?:(?:i|we|they|were|being) )*fill\w*|"
+    r"^(?:first |in |soaked in |cucumbers |lay in )*(?:ice|iced|salt|salted|salty) water (?:for )?"
+    rf"{_LONG}{_HOURS}"
+    r"(?: (?:first|before|then|and) ?(?:rinsed|packing|canning|drained|that)?)?$"
+)
 _OF_ALL = (
+    _NO_PART,
     _GROUND,
     _BY_THE_BOOK,
     _PINGED,
@@ -100,6 +116,8 @@ _LAY_DOWN = (
     r"(?= (?:for (?:a|1|2|3|some|the|\d+) (?:\w+ )?(?:hours?|days?|nights?|weeks?)|on the way|in "
     r"the (?:box|crate|bag|car|boot|trunk|suitcase|basket|shelf|cupboard|drive)|over ?night))"
 )
+#: For one of that size, and no jar of that size.
+_A_JAR = r"\b((?:tea|table)?spoon(?:ful)?s?|tsp|tbsp) (?:a|1) (quart|pint)\b"
 _KNOB = re.compile(
     r"\b(?:(?:with|and|plus|added|adding|a|an|the|1|just|only|tiny|small|little|0\.25|0\.5|1/2|1/4|"
     r"half) )*(?:bit|dab|knob|pat|touch|dot|nut|sliver|speck|smidgen|scrap|walnut|hazelnut|pea|"
@@ -117,6 +135,7 @@ _MUCH_BUTTER = (
 
 def without_what_is_well(clause: str) -> str:
     """The clause without what is as it should be."""
+    clause = re.sub(_A_JAR, r"\1 per \2", clause)
     for pattern in _OF_ALL:
         clause = re.sub(pattern, " ", clause)
     return re.sub(_LAY_DOWN, " ", clause)

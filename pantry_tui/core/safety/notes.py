@@ -130,7 +130,8 @@ def doubted_notes(
         if method in SALTED and affirmed(clause, terms.SALT_CUT):
             against.append(_not_checked(words, "salt"))
         if method in LIDDED:
-            told = _prepared(method, food, clause)
+            packed = f"{said.get('pack', '')} {note}".casefold()
+            told = _prepared(method, food, clause, packed)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
             some = share(clause) > 0
             quoted = whole(note) if some else words
@@ -194,13 +195,15 @@ def _plain(typed: str) -> str:
     return " ".join(without_what_is_well(plain).split())
 
 
-def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
+def _prepared(method: Method, food: FoodFacts, clause: str, packed: str) -> list[str]:
     """What is said of how the food was packed, as the record's reader says it."""
     told = re.sub(r"\b(?:far |much )?too ripe\b", "overripe", re.sub(terms.PURPOSE, " ", clause))
     for word in (r"\bwindfalls?\b", r"\bover ?ripe\b"):
         if not affirmed(told, word) or re.search(rf"{word}.*\bwent (?:in)?to\b", clause):
             told = re.sub(word, " ", told)
-    if food.acidity is not Acidity.LOW_ACID:
+    # Raw meat makes its own, and is packed without (USDA AIB 539, guide 5).
+    raw_meat = food.group is Group.MEAT and "ground" not in food.name and "hot" not in packed
+    if food.acidity is not Acidity.LOW_ACID or raw_meat:
         told = re.sub(terms.NO_LIQUID_ADDED, " ", told)
     return not_tested(method, food, {PREPARED: told})
 

@@ -38,6 +38,46 @@ LINES = {
 }
 GOOD = {
     "beans": """
+no vacuum sealer here
+followed the guide to the letter
+hot pack
+cut into inch pieces
+washed and snapped the evening before, kept in the fridge
+swapped one for eggs
+a jar fell and broke on the way to the cellar
+lids from 2025, unused
+no leaks, no bad lids
+did not need the second canner
+one more picking to come
+looks like a good year for beans
+hand tight
+only six jars this time
+one pint short of a full load
+half a jar left over went into the soup
+headspace a little more than an inch
+some starchy sediment
+a few yellow ones among them
+tender and young
+beans a little overgrown
+no drafts, lid shut
+turned the burner down a little and it held
+rocked gently all the time
+weight jiggled steadily
+the pressure rose to 12 once, never below 11
+ten minutes of steam first
+took forty minutes to come to pressure
+had to wait for the pressure to come down
+brought the canner down from the attic
+radio on, kids asleep
+slept badly, canned anyway
+started at nine, done by noon
+second load was done by ten at night
+two batches back to back
+tall jars of the old kind
+rinsed the jars and dried them before shelving
+tight seals all round
+seals checked after 24 hours
+put the jars away on the bottom shelf
 took them out when the pressure was down
 all lids pinged within an hour
 pinged within an hour
@@ -96,6 +136,26 @@ popped within ten minutes
 sealed within the hour
 """,
     "tomatoes": """
+Sunday afternoon with Ines
+used the big pot
+liquid at the top clear
+less juice than last year
+a seed or two floats
+kids dropped one, no harm
+lids concave the next day
+smells like summer
+quite thick
+small air pockets along the side
+foam skimmed
+yellow tomatoes among them
+juice a bit pale
+the second load waited in hot water
+processed in two loads
+half a teaspoon salt per jar
+some split skins
+cored and peeled in the morning
+crushed a few to make juice
+hot packed
 lemon juice in every jar
 2 tablespoons of lemon juice per quart as published
 bottled lemon juice, one spoon a jar
@@ -130,6 +190,24 @@ jar on its side for a day
 2 tablespoons of lemon juice per quart
 """,
     "jam": """
+turned once while cooling so that the fruit spreads
+splash of lemon
+a pinch of cinnamon
+a hint of vanilla
+turned out sweeter
+sieved half the seeds
+spread out over two days
+warm jars, hot jam
+jars sterilised in the oven
+jars hot from the oven when filled
+from the freezer berries
+thick foam came off
+a spoonful tasted, very good
+wobbles nicely
+a little runny still
+pectin from a new packet
+boiled hard for one minute
+tested with a cold plate
 with a bit of butter in
 a dab of butter to keep the foam down
 butter the size of a pea against the foam
@@ -161,6 +239,22 @@ butter the size of a hazelnut against foam
 1/4 teaspoon of butter in it
 """,
     "pickles": """
+first in ice water for two hours
+soaked in ice
+spoon of sugar
+one extra jar for the fridge
+vinegar smell in the whole house
+kids prefer the sweet ones
+for burgers
+bottoms paler
+white garlic went a bit green
+chilies made it hot
+dill from the garden
+mustard seeds cloud it a bit
+left in salt water overnight, rinsed
+ice water for two hours first
+small cucumbers only
+firm
 garlic clove in each jar
 a head of dill and a chili in each
 cloudy from table salt
@@ -180,6 +274,15 @@ sealed with a lovely ping
 spices sank to the bottom
 """,
     "kraut": """
+a few bubbles when stirred
+lovely smell
+kept at 65 F for three weeks
+mild still
+three percent salt by weight
+caraway and juniper
+brine rose over the rim the second day
+gas in the first week
+burped daily
 bubbled for a week and then stopped
 smells sour and clean
 white film skimmed off, kraut below is fine
@@ -202,6 +305,14 @@ out of the pot, cooled in ice water, in the freezer by noon
 peas left out all night before they were blanched
 """,
     "lasagne": """
+for Monday's lunch
+ate at 7, away by 8
+extra cheese on top
+spinach in it
+out of the oven at 6, eaten at 6.30, fridge at 7.30
+baked an hour at 350 F
+half eaten on Saturday, the rest into the fridge after dinner
+cut into portions and chilled at once
 in the fridge within an hour
 cooled in the sink, in the fridge by 8
 cooked at 6, fridge at 7.30
@@ -217,6 +328,11 @@ for the party, served 4-6
 for the egg hunt at 9, in the fridge until then
 """,
     "eggs": """
+for the Easter cake
+from Rosa's hens
+collected twice a day
+small ones from the pullets
+one double yolk
 from our own hens
 washed
 brown and white
@@ -226,6 +342,12 @@ box 9-10
 for the egg hunt 9-1
 """,
     "apples": """
+shook the jar for a week, no damp
+vacuum sealed
+sliced thin
+a bit brown
+at 135 F for eight hours
+pretreated with lemon
 leathery, no moisture when cut
 conditioned for a week
 dried 10 hours
@@ -233,22 +355,40 @@ no drops on the glass
 soft but dry inside
 """,
     "jerky": """
+blotted the fat
+lean beef
+in the oven at 275 F for ten minutes after drying
+teriyaki
+strips a quarter inch
 heated to 160 F before drying
 marinated overnight in the fridge
 a bit salty
 """,
     "trout": """
+to 160 F inside for half an hour
+from the lake, gutted at once, on ice
+alder smoke
 brined overnight in the fridge
 smoked at 180 F for three hours
 skin on
 """,
     "potatoes": """
+lightly brushed
+checked in November, all firm
+turned once
+no light gets in
 cured for ten days
 some soil left on
 a few small ones
 damp sand
 """,
     "beef": """
+two loads, one evening
+own steer
+salt a teaspoon a quart
+fat trimmed
+cubes of an inch
+raw pack, no liquid added
 fat skimmed off first
 jar on its side for a day
 jar on its side in the box
@@ -273,9 +413,78 @@ vinegar brought to the boil first
 brine clear
 lid flat
 """,
+    "chicken": """
+freezer at 0 F when checked
+from the farm, chilled at once
+never thawed
+a little frost inside
+air pressed out
+flat packs freeze fast
+two each
+bought on offer, frozen the same day
+""",
 }
 BAD = {
     "beans": """
+a third of the water lost from the canner
+jars in ice water for two hours
+dog got sick from it
+we all had stomach cramps after it
+tilted a jar and it leaked
+lid rusted through
+chip in the rim
+old mayonnaise jars with used lids
+sealed by themselves from the heat
+ladled into jars and turned upside down
+waited overnight before processing
+filled and left till the next morning before canning
+rats chewed the lids
+sewage backed up to the shelf
+river water got into the cellar
+the jars were under water when the basement flooded
+frozen in the garage, lids came up
+my own mixture of beans and meat
+canned by guess
+with garlic in oil
+a roux for thickness
+cheese on top
+with cream sauce
+bacon fat in them
+instant pot on the canning button
+boiled on the stove for four hours instead of the canner
+slow cooker overnight, then jars
+steamed in the rice cooker
+in the oven for three hours
+no room left at the top
+too much in each jar, beans over the rim
+skipped the venting
+weight fell off for a minute
+pressure wandered between 7 and 12
+kept at about 8 pounds
+lost pressure for a few minutes and did not start over
+ran out of propane after ten minutes
+gave them fifteen minutes since we were late
+stopped the timer at twelve
+the gauge fell off and we guessed
+beans went slimy
+white threads on top
+black stuff under the lid
+fuzzy spot on the underside of the lid
+cheesy smell
+smells like sewage
+funky smell
+it reeks
+strange smell when opened
+jar was fizzing when I opened it
+wet ring around the jar on the shelf
+contents pushed out under the lid
+brine seeping from under the lid
+lid clicks when I press it
+lid is not concave any more
+did not hear it pop when opened, no vacuum
+no suction left
+lid came up without a sound
+could pull the lid off by hand
 lid lifts off with a finger
 the lids came off without any effort
 lid loose this morning
@@ -366,6 +575,29 @@ lid popped up within an hour
 rats in the cellar, one lid gnawed
 """,
     "tomatoes": """
+sealed from the heat of the sauce
+inverted for five minutes instead of boiling
+open kettle
+oven method
+in the oven at 250
+mould ring inside
+foamy and sour
+jar spurted
+bubbling on the shelf
+lids bulge
+half the time
+stopped boiling twice
+water dropped below the lids
+boiled ten minutes only
+mouldy ones cut away
+rotten spots cut out
+dead vines
+frosted vines
+a handful of basil and oil
+two cups of chopped celery added
+with onions and peppers, a lot
+cut the lemon in half
+lemon only in half of them
 skimped on the lemon juice
 half of the lemon
 acid came as an afterthought
@@ -393,6 +625,18 @@ smells of yeast
 lid popped up again
 """,
     "jam": """
+mice ate through the lid
+a chopped onion in
+carrots and zucchini in it
+hot jam in jars and that was it
+paraffin on top
+turned over to seal, no water bath
+not sealed, on the shelf anyway
+lids never went down
+bubbling in the jar
+smells like beer
+grey fur
+mould under the lid
 mould on top, scraped it off
 furry on top
 smells of wine
@@ -409,6 +653,14 @@ two sticks of butter in it
 3 tablespoons butter
 """,
     "pickles": """
+half the vinegar
+white mould at the top
+bubbles keep rising after a month
+scum on the brine
+soft and slippery
+apple vinegar we made ourselves
+one part vinegar to three water
+watered the vinegar down
 half water half vinegar, by taste
 less vinegar than the recipe
 homemade vinegar
@@ -420,6 +672,11 @@ pickles above the brine, grey fur on them
 lid domed
 """,
     "kraut": """
+hairy growth
+no salt at all
+stinks of rot
+orange mould
+slimy brine
 pink and slimy
 black mould on it
 smells rotten
@@ -433,6 +690,14 @@ left out all night
 melted in the car and froze again
 """,
     "chicken": """
+thawed, then forgot it
+grey and smells
+in the boot of the car all afternoon
+power off for four days
+was soft when the power came back
+freezer broke, it was warm
+thawed in the sink and refrozen
+sat on the counter from breakfast to lunch, then frozen
 thawed on the counter and put back
 left out overnight
 in the hot car for four hours
@@ -442,6 +707,19 @@ drips at the bottom of the bag, had thawed
 went soft and froze again
 """,
     "lasagne": """
+nobody put them away until morning
+forgot it in the car
+smells sour
+fuzzy
+ate some and was sick
+fridge stopped working yesterday
+cooled all afternoon on the windowsill
+nobody put it away till bedtime
+fridge door open all night
+still warm in the morning
+cleared away at 5, lunch was at 12
+left on the side after supper until breakfast
+stood on the table from 12 to 5
 cleared at 3, set out at 11.45
 set out at 11.45, cleared at 3
 on the buffet 12-4
@@ -459,6 +737,11 @@ cleared at 4, on the table at 12.30
 egg hunt buffet 9-1
 """,
     "eggs": """
+smell rotten
+cracked ones among them
+two have cracks
+out all day on the table
+left in the sun
 egg hunt 9-1
 hidden in the garden from 9 to 1
 out for the egg hunt all morning
@@ -468,6 +751,12 @@ left on the counter for a day
 smell of sulphur
 """,
     "apples": """
+larvae
+smell of mould
+bugs
+white mould
+sticky and moist
+condensation in the jar
 drops inside the jar
 soft and damp
 mouldy
@@ -476,12 +765,20 @@ moths in the jar
 musty smell
 """,
     "jerky": """
+smells off
+slimy
+dried at 120 F only
+green spots
 never heated, only dried at 100 F
 white fuzz on it
 smells rancid
 dried without heating the meat
 """,
     "trout": """
+sticky and sour
+left on the counter all day
+bloated pack
+no salt
 slimy
 only cold smoked for an hour
 smoker went out, inside still raw
@@ -495,6 +792,17 @@ smell bad
 froze in the cellar
 """,
     "beef": """
+hot pack, no liquid added
+boiled for three hours
+stood a day before canning
+oven canned
+lid loose
+gone sour
+dumplings in it
+with potatoes and flour
+lost pressure
+at five pounds
+half an hour only
 only 40 minutes
 20 minutes short
 with noodles in
@@ -512,6 +820,11 @@ smells sour
 left out four hours
 """,
     "pesto": """
+bulging lid
+smells sour
+green fur
+out of the fridge since yesterday
+fizzes
 left on the table all day
 fuzzy on top
 bubbles
@@ -524,6 +837,9 @@ lid bulges
 the lid is domed
 """,
     "ham": """
+black mould deep inside
+slime
+sour smell at the bone
 smells sour at the bone
 green slime
 no salt at the bone
