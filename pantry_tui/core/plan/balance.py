@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from datetime import date
+from itertools import chain
 
 from pantry_tui.core.plan.days import Chosen, Table, begun_on, while_open
 from pantry_tui.core.plan.menu import Menu, Pick, Why
-from pantry_tui.core.plan.plate import FED
+from pantry_tui.core.plan.plate import BITE, FED
 from pantry_tui.core.words import Role
 
 #: What lies where the household put it, or where guests are.
@@ -81,13 +82,13 @@ def change_places(
 
 
 def left_for_later(chosen: Sequence[Chosen], menu: Menu, table: Table) -> Sequence[int]:
-    """The places of what is chosen and its evening does not need, where nothing hurries it; the
-    last of them first."""
+    """The places of what is chosen and its evening does not need, where nothing hurries it, or
+    where it is a single egg beside chops; the last of them first."""
     found: set[int] = set()
-    for pick in _can_wait(menu, table):
+    for pick in chain(_can_wait(menu, table), _odd(menu, table)):
         for number, one in enumerate(chosen):
             same = one.candidate.container == pick.candidate.container
-            lies = one.why is Why.PACE and one.day in (None, pick.day) and not one.dish
+            lies = one.why is pick.why and one.day in (None, pick.day) and not one.dish
             if same and lies and number not in found:
                 found.add(number)
                 break
@@ -107,6 +108,22 @@ def _can_wait(menu: Menu, table: Table) -> Iterator[Pick]:
         if enough and pick.why is Why.PACE and not pick.dish:
             for day, share in zip(pick.days, pick.parts, strict=True):
                 on[day] -= share
+            yield pick
+
+
+def _odd(menu: Menu, table: Table) -> Iterator[Pick]:
+    """What is no more than a bite a head beside mains that feed those who sit there; of what must
+    be discarded by then each is eaten all the same."""
+    of: dict[tuple[date, str], float] = defaultdict(float)
+    mains = [pick for pick in menu.picks if pick.candidate.at_table is Role.MAIN]
+    for pick in mains:
+        for day, share in zip(pick.days, pick.parts, strict=True):
+            of[day, pick.candidate.food] += share
+    for pick in mains:
+        mine, heads = of[pick.day, pick.candidate.food], table.appetite.sit(pick.day)
+        fed = menu.laid(pick.day, {Role.MAIN}) - mine >= FED * heads
+        alone = len(pick.days) == 1 and not pick.dish and not pick.candidate.bulk
+        if pick.why in (Why.PACE, Why.BEGIN) and alone and fed and mine < BITE * heads:
             yield pick
 
 

@@ -11,7 +11,7 @@ from pantry_tui.core.plan.days import Chosen, Table
 from pantry_tui.core.plan.guests import too_big
 from pantry_tui.core.plan.lost import eaten_in_time
 from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, lots_of
-from pantry_tui.core.plan.menu import Candidate, Needs
+from pantry_tui.core.plan.menu import Candidate, Needs, Why
 from pantry_tui.core.plan.schedule import CALM, choose
 from pantry_tui.core.plan.shares import KNOWN
 from pantry_tui.core.words import Role
@@ -40,7 +40,9 @@ def what_comes(
     begun = {one.candidate.container for one in laid if not one.dish}
     coming = ((n, standing[n]) for n in by_itself(standing.items(), begun, end))
     free = {n: one for n, one in coming if n in due or possible(one)}
-    chosen = [one.candidate for one in laid]
+    # What guests eat beside their main takes nothing of what the household eats in a week.
+    ours = (one for one in laid if one.why is not Why.GUESTS or one.candidate.at_table is Role.MAIN)
+    chosen = [one.candidate for one in ours]
     big = too_big(free, table, chosen)
     # What waits for a hand, or for its day, comes only where an evening has nothing else.
     waits = {n: one for n, one in free.items() if n not in due and table.waits(one)}

@@ -27,7 +27,7 @@ from pantry_tui.core.words import Role
 BIG = 4.0
 #: What a usual table eats for more than so many meals is better for guests, where so many times as
 #: many sit there. Our own choice.
-_MEALS, _MANY = 2.0, 1.5
+_MEALS, MANY = 2.0, 1.5
 
 
 @dataclass(slots=True)
@@ -131,7 +131,7 @@ class Table:
         usual = self.appetite.people
         if one.bulk or one.at_table is not Role.MAIN or one.servings <= _MEALS * usual:
             return False
-        return heads > usual and (one.servings > BIG * usual or heads >= _MANY * usual)
+        return heads > usual and (one.servings > BIG * usual or heads >= MANY * usual)
 
     def possible(self, one: Candidate) -> list[date]:
         """The days it may be opened on; none when it cannot be eaten before it must go. What has
@@ -195,9 +195,12 @@ def _spread(chosen: Sequence[Chosen], table: Table, evenings: Collection[date]) 
     laid = Laid()
     drawn: dict[str, list[date]] = defaultdict(list)
     left: dict[str, float] = defaultdict(float)
+    for_guests: dict[tuple[date | None, str], float] = defaultdict(float)
     hurried = Hurried(table.end, table.days, table.appetite.sit)
     for one in chosen:
         left[one.candidate.container] += one.candidate.servings
+        if one.why is Why.GUESTS:
+            for_guests[one.day, one.candidate.container] += one.candidate.servings
         hurried.add(one.candidate, one.candidate.servings)
     picks: list[Pick] = []
     missed: list[Candidate] = []
@@ -241,6 +244,8 @@ def _spread(chosen: Sequence[Chosen], table: Table, evenings: Collection[date]) 
         day = min(days, key=full)
         if food.bulk:  # a meal for those who sit there
             enough = food.meal(table.appetite.sit(day))
+            if one.why is Why.GUESTS:  # all of theirs at once
+                enough = min(enough, for_guests.pop((day, food.container), 0.0))
             meal = min(left[food.container], enough)
             if meal <= CRUMB or (drawn[food.container] and meal < enough / 2 and not _must(one)):
                 continue  # so little is no dish; it stays in its crate

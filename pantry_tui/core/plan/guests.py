@@ -1,16 +1,19 @@
 """What is big for the usual table, a whole bird or a family pack: it waits for a day on which many
-sit there, and is measured by the heads of that day."""
+sit there, and is measured by the heads of that day. Beside it those many get what fills and what is
+green, which no other evening of the week has to go without."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import date, timedelta
 from math import inf
 
-from pantry_tui.core.plan.days import BIG, Table
+from pantry_tui.core.plan.appetite import STAPLES
+from pantry_tui.core.plan.days import BIG, MANY, Table
 from pantry_tui.core.plan.lots import discarded_by, last_week
 from pantry_tui.core.plan.menu import Candidate, Menu
 from pantry_tui.core.plan.pace import CRUMB
+from pantry_tui.core.plan.plate import GREENS, is_green
 from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.schedule import FAR, SOON
 from pantry_tui.core.words import Role
@@ -126,6 +129,46 @@ def for_guests(
     lost = (one for n, one in free.items() if n != found[0] and discarded_by(one, table.end))
     need = sum(one.servings for one in lost if one.at_table is Role.MAIN and table.possible(one))
     return found if need <= room else None
+
+
+def beside_it(
+    day: date, order: Sequence[str], free: Mapping[int, Candidate], table: Table, laid: Menu
+) -> set[int]:
+    """Of what stands what all who sit there on a day of many eat beside the main and what is `laid`
+    for them: a serving a head that fills, and of what is green as much as makes a meal. Foods come
+    in that `order`, and of none more than half: there are other evenings."""
+    sit = table.appetite.sit(day)
+    if sit < MANY * table.appetite.people:
+        return set()
+    taken: set[int] = set()
+    on = [(pick.candidate, pick.on(day)) for pick in laid.picks if day in pick.days]
+    for suits, a_head in ((_fills, 1.0), (_is_side, GREENS), (_is_garden, GREENS)):
+        need = a_head * sit - sum(n / one.a_head for one, n in on if suits(one))
+        for food in order:
+            mine = ((n, one) for n, one in free.items() if one.food == food and suits(one))
+            some = [(n, one) for n, one in mine if n not in taken]
+            most = sum(one.servings for _, one in some) / 2
+            for number, one in some:
+                if need <= CRUMB or one.servings > most + CRUMB:
+                    break
+                if one.may_open and table.serves(one, day):
+                    taken.add(number)
+                    on.append((one, one.servings))
+                    need -= one.servings
+                    most -= one.servings
+    return taken
+
+
+def _fills(one: Candidate) -> bool:
+    return one.at_table is Role.SIDE and one.food in STAPLES
+
+
+def _is_side(one: Candidate) -> bool:
+    return one.at_table is Role.SIDE and is_green(one)
+
+
+def _is_garden(one: Candidate) -> bool:
+    return one.at_table in (Role.SIDE, Role.FRUIT) and is_green(one)
 
 
 def may_come(one: Candidate, day: date, table: Table) -> bool:

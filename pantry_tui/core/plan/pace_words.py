@@ -107,6 +107,10 @@ def a_week(rate: float, unit: Unit, *, at_most: bool = False) -> str:
     return f"one {unit.one} a week" if weeks <= 1 else f"one {unit.one} every {word(weeks)} weeks"
 
 
+#: What raw crops do once they are past their best.
+GO_SOFT = "go soft"
+
+
 def beyond(pace: Pace, most: float, unit: Unit) -> str:
     """That the pace asks for more than the `most` servings a week that the household eats; "" where
     it can keep up."""
@@ -124,21 +128,26 @@ def pressing(pace: Pace, unit: Unit, passing: str = "pass their date") -> str:
     return f"{a_week(pace.needs, unit)}, or some {passing} on {dates.say(pace.tight)}"
 
 
-def too_much(found: Ahead, most: float, unit: Unit) -> str:
+def _of_one(passing: str) -> str:
+    return passing.replace("pass their", "passes its").replace("go ", "goes ")
+
+
+def too_much(found: Ahead, most: float, unit: Unit, passing: str = "pass their date") -> str:
     """As `beyond`, and what to do with all that will pass its date; at the most that is eaten some
     of it does by the tight one."""
+    passing = passing if passing == GO_SOFT else "pass their date"
     over = beyond(found.pace, most, unit)
     if not over or found.pace.tight is None:
         return ""
     by = f"by {dates.say(found.pace.tight)}"
     if unit.count(found.lost) == 1:
         return (
-            f"{over}: give about one {unit.one} away, or keep it in another way, or it passes its "
-            f"date {by}"
+            f"{over}: give about one {unit.one} away, or keep it in another way, or it "
+            f"{_of_one(passing)} {by}"
         )
     return (
         f"{over}: give about {unit.some(found.lost)} away, or keep them in another way, or they "
-        f"pass their date, the first of them {by}"
+        f"{passing}, the first of them {by}"
     )
 
 
@@ -164,12 +173,16 @@ def pace_in_words(
         return f"{head}: none left{again}."
     if not any(one.servings > CRUMB for one in parts):
         return f"{head}: all of it is in the accepted week."
-    if over := too_much(found, most, unit):
+    if over := too_much(found, most, unit, passing):
         return f"{head}: {over}."
     if hurry := pressing(pace, unit, passing):
         if pace.tight is not None and found.lost >= unit.servings / 2:
             one = unit.count(found.lost) == 1
-            verb = passing.replace("pass their", "passes its") if one else passing
+            verb = (
+                passing.replace("pass their", "passes its").replace("go ", "goes ")
+                if one
+                else passing
+            )
             rate, by = a_week(pace.needs, unit), dates.say(pace.tight)
             return f"{head}: {rate} by {by}, or {_as_now(found.lost, unit)} {verb}."
         return f"{head}: {hurry}."  # it is eaten fast enough, or nobody knows

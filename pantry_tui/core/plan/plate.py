@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Collection, Iterable
 from datetime import date
+from itertools import takewhile
 
 from pantry_tui.core.plan.appetite import STAPLES
 from pantry_tui.core.plan.days import Table
-from pantry_tui.core.plan.menu import Candidate, Menu
+from pantry_tui.core.plan.menu import Candidate, Menu, Why
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.roles import A_HEAD, FILLS
 from pantry_tui.core.words import Role
@@ -21,6 +22,8 @@ from pantry_tui.core.words import Role
 WHOLE, GREENS = 1.5, 0.5
 #: A main for a smaller part of those who sit there gets another beside it.
 FED = 0.75
+#: So much of one a head is none beside another: a single egg with the chops.
+BITE = 1 / 3
 _MAIN = frozenset({Role.MAIN})
 _GARDEN = frozenset({Role.SIDE, Role.FRUIT})
 
@@ -34,22 +37,26 @@ def would_do(
 ) -> set[int]:
     """Of the sides and fruit `coming` those that would make a meal of what lies on that day; none
     where it is one, and then nothing of it is looked at. Beside a main that is a side or fruit,
-    else a side; then anything, but of what a group `keeps` to last. Neither what lies there
-    already, nor what a week has enough of."""
+    else a side; then anything, but of what a group `keeps` to last. Not what lies there already,
+    and what a week has enough of only where it comes before all others: of a crate that goes soft
+    once more rather than jars that should last."""
     heads = table.appetite.sit(day)
     on = [(pick.candidate, pick.on(day)) for pick in menu.picks if day in pick.days]
     roles = {one.at_table for one, _ in on}
     wanted = _GARDEN if Role.MAIN in roles else frozenset({Role.SIDE})
-    greens = sum(n for one, n in on if _green(one) and one.at_table in wanted)
+    greens = sum(n for one, n in on if is_green(one) and one.at_table in wanted)
     bare = greens + CRUMB < GREENS * heads
     laid = sum(servings / one.a_head for one, servings in on if one.at_table in A_HEAD)
     if not bare and laid + CRUMB >= WHOLE * heads:
         return set()
-    no_more = {one.food for one, _ in on} | _enough(menu, table)
-    new = [(n, one) for n, one in coming if one.at_table in _GARDEN and one.food not in no_more]
-    if bare:
-        return {n for n, one in new if _green(one) and one.at_table in wanted}
-    return {n for n, _ in new if n not in keeps}
+    there, enough = {one.food for one, _ in on}, _enough(menu, table)
+    new = [(n, one) for n, one in coming if one.at_table in _GARDEN and one.food not in there]
+    others = {n for n, one in new if one.food not in enough}
+    if not bare:
+        return others - set(keeps)
+    some = [n for n, one in new if is_green(one) and one.at_table in wanted]
+    sooner = {n for n in takewhile(lambda n: n not in others, some) if n not in keeps}
+    return others & set(some) and sooner | others & set(some)
 
 
 def more_mains(
@@ -60,25 +67,36 @@ def more_mains(
     keeps: Collection[int],
     pressing: Collection[int],
 ) -> list[set[int]]:
-    """Of the mains `coming` those that an evening could do with, of which the next is not too much
-    for it: such as lie there already, then others. For guests, and where only a part of the table
-    is fed, any but what a group `keeps` to last; else what is `pressing`."""
+    """Of the mains `coming` those that an evening could do with and that are not too much for it:
+    such as lie there already, then others. Where only a part of the table is fed any but what a
+    group `keeps` to last; of those for guests too few of whom are left out no single egg; else what
+    is `pressing`, and more than a bite of it."""
     heads, laid = table.appetite.sit(day), menu.laid(day, _MAIN)
     if laid >= heads:
         return []
-    any_ = heads > table.appetite.people or laid < FED * heads
-    mains = [(n, one) for n, one in coming if one.at_table is Role.MAIN]
-    mains = [(n, one) for n, one in mains if (n not in keeps if any_ else n in pressing)]
-    if not mains or laid + mains[0][1].servings > FILLS * heads:
+    fed, guests = laid >= FED * heads, heads > table.appetite.people
+
+    def suits(number: int, one: Candidate) -> bool:
+        if one.at_table is not Role.MAIN or laid + one.servings > FILLS * heads:
+            return False
+        if not fed:
+            return number not in keeps
+        if guests:
+            return number not in keeps and 2 * one.servings >= heads - laid
+        return number in pressing and one.servings >= BITE * heads
+
+    mains = [(n, one) for n, one in coming if suits(n, one)]
+    if not mains:
         return []
     on = {pick.candidate.food for pick in menu.picks if day in pick.days}
     return [{n for n, one in mains if one.food in on}, {n for n, _ in mains}]
 
 
 def _enough(menu: Menu, table: Table) -> set[str]:
-    """The foods of which as much lies in the week as is eaten in one."""
+    """The foods of which as much lies in the week as is eaten in one; what guests eat beside their
+    main is more."""
     laid: dict[str, float] = defaultdict(float)
-    for pick in menu.picks:
+    for pick in (one for one in menu.picks if one.why is not Why.GUESTS):
         laid[pick.candidate.food] += pick.candidate.servings
     most = table.appetite.of_food
     return {
@@ -86,6 +104,6 @@ def _enough(menu: Menu, table: Table) -> set[str]:
     }
 
 
-def _green(one: Candidate) -> bool:
+def is_green(one: Candidate) -> bool:
     """Whether it neither fills nor only flavours."""
     return one.food not in STAPLES and one.a_head >= 1

@@ -30,7 +30,7 @@ from pantry_tui.core.plan.beside import eaten_up
 from pantry_tui.core.plan.coming import what_comes
 from pantry_tui.core.plan.cooked import Kitchen, worth_cooking
 from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_open
-from pantry_tui.core.plan.guests import awaited, for_guests, may_come, second
+from pantry_tui.core.plan.guests import awaited, beside_it, for_guests, may_come, second
 from pantry_tui.core.plan.lots import by_itself, due_by, in_parts, in_turn, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.plate import more_mains, would_do
@@ -119,12 +119,20 @@ class _Week:
             self._choose(number, Why.MUST)
 
     def guests(self) -> None:
-        """A bird on the day of those for whom it stands."""
-        for day in filter(self._cooks, self.table.days):
+        """A bird on the day of those for whom it stands, and what they eat beside it."""
+        usual = self.appetite.people
+        days = [day for day in self.table.days if self.appetite.sit(day) > usual]
+        for day in filter(self._cooks, days):
             found = for_guests(day, self.free, self.table, self._spread(), self._said_enough)
             if found is not None:
                 self.free[found[0]] = found[1]
                 self._choose(found[0], Why.GUESTS, day)
+        should, after = self._should_go() if days else ((), ())
+        numbers = (*(number for number, _ in should), *after)
+        order = tuple(dict.fromkeys(self.free[number].food for number in numbers))
+        for day in filter(self._cooks, days):
+            for number in sorted(beside_it(day, order, self.free, self.table, self._spread())):
+                self._choose(number, Why.GUESTS, day)
 
     def fill(self) -> None:
         """What should go this week, within the ceilings."""

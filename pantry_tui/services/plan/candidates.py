@@ -17,6 +17,7 @@ from pantry_tui.core.keeping.thawing import thaw_days
 from pantry_tui.core.log.payloads import batch_of
 from pantry_tui.core.model import Container, Turn
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.past_best import PAST_BEST, RAW, wanted_by
 from pantry_tui.core.plan.room import UNPUBLISHED
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import Climate, Group, Method, State
@@ -37,11 +38,9 @@ _NO_THAW = (Group.VEGETABLE, Group.HERB)
 #: What was bought keeps its printed date; sooner than so many days before it stands by.
 _BOUGHT_AHEAD = 120
 
-#: What is past its best is safe and gets no better by waiting: it is wanted within a quarter of a
-#: year. Raw crops go soft, all of them; of what is put up the first of each food each quarter,
-#: and never before what really presses: it has so many weeks at least. Common practice, no source.
-_PAST_BEST, _CALMLY = timedelta(weeks=13), timedelta(weeks=5)
-_RAW = frozenset({Method.CELLAR, Method.FRESH})
+#: Of what is put up and past its best the first of each food is wanted each quarter, and never
+#: before what really presses: it has so many weeks at least. Common practice, no source.
+_CALMLY = timedelta(weeks=5)
 
 
 def candidates(
@@ -91,13 +90,13 @@ def _with_wanted(p: Pantry, in_turn: list[Candidate]) -> list[Candidate]:
     batches = past(p)
     for past_best in stands(p):
         best = past_best.best_by
-        put_up = past_best.method not in _RAW
+        put_up = past_best.method not in RAW
         if put_up and best is not None and best < p.today:
-            turns = -((best - p.today) // _PAST_BEST)  # a day that stands still until it is there
-            food, day = past_best.line.food, max(best + turns * _PAST_BEST, p.today + _CALMLY)
+            turns = -((best - p.today) // PAST_BEST)  # a day that stands still until it is there
+            food, day = past_best.line.food, max(best + turns * PAST_BEST, p.today + _CALMLY)
             wanted[food] = min(day, wanted.get(food, day))
     for i, one in enumerate(in_turn) if wanted else ():
-        if one.food in wanted and batches[batch_of(one.container)].method not in _RAW:
+        if one.food in wanted and batches[batch_of(one.container)].method not in RAW:
             day = wanted.pop(one.food)
             in_turn[i] = one._replace(last=min(day, one.last or day))
     return in_turn
@@ -206,10 +205,7 @@ def _single(p: Pantry, one: Stands, container: Container) -> _Member:
 
 def _wanted_by(one: Stands, today: date) -> date | None:
     """The nearer of its dates; None where nothing hurries it."""
-    best = one.best_by
-    if best is not None and best < today:
-        over = best + _PAST_BEST < today or one.method not in _RAW
-        best = None if over else best + _PAST_BEST
+    best = wanted_by(one.best_by, one.method, today)
     return min((day for day in (best, one.discard_after) if day), default=None)
 
 

@@ -148,7 +148,7 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
     """As it is shown."""
     found, known = one.ahead, one.known
     most = paces.most_eaten(p, basis.appetite, one.name, one.group, found.pace.tight)
-    over = saying.too_much(found, most, one.unit)
+    over = saying.too_much(found, most, one.unit, one.paced.passing)
     unwanted = "" if one.eats else saying.unwanted(one.name, found, one.unit)
     end = one.harvest if one.comes else None
     much = unwanted or saying.hoarding(one.name, found, one.unit, end, p.today, over)

@@ -12,6 +12,7 @@ from pantry_tui.core.plan import pace_words
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.pace import CRUMB, Pace, Portion, pace
 from pantry_tui.core.plan.pace_words import SERVINGS, Unit
+from pantry_tui.core.plan.past_best import wanted_by
 from pantry_tui.core.words import Group, Role, State
 from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
@@ -44,27 +45,31 @@ def by_food(p: Pantry) -> Mapping[str, Sequence[Stands]]:
 class Portions(NamedTuple):
     """The servings of a food by the day they are best eaten by: the `parts` of which the accepted
     week eats none, and `whole` with what it eats, which is `in_week` with the last day on which it
-    does; and the days on which it is a matter of safety, of all that stands."""
+    does; and the days on which it is a matter of safety, or what is past its best goes `soft`, of
+    all that stands."""
 
     parts: Sequence[Portion]
     safety: frozenset[date]
+    soft: frozenset[date]
     in_week: Portion
     whole: Sequence[Portion]
 
 
 def portions(p: Pantry, group: Group, ours: Sequence[Stands]) -> Portions:
     """What stands, and of each container what is planned. What is past its best already cannot be
-    saved by haste: nothing hurries it any more. What is open or thawed goes first in any case, and
-    its days say nothing of how fast the shut ones of its food must go."""
+    saved by haste: nothing hurries it any more, but that a raw crop goes soft. What is open or
+    thawed goes first in any case, and its days say nothing of how fast the shut ones of its food
+    must go."""
     stand: dict[date | None, float] = defaultdict(float)
     by_date: dict[tuple[date | None, bool], float] = defaultdict(float)
-    safety, eaten, days, today = set(), 0.0, [], p.today
+    safety, soft, eaten, days, today = set(), set(), 0.0, [], p.today
     in_plan, week = planned(p), load(p)
     ends = week.end if week.plan is not None else None
     aside = _RUNS if any(one.state not in _RUNS for one in ours) else frozenset()
     for judged in ours:
         last = None if judged.line.hurried else judged.discard_after  # that has hours, no pace
-        dates = () if judged.state in aside else (judged.best_by, last)
+        best = wanted_by(judged.best_by, judged.method, today)
+        dates = () if judged.state in aside else (best, last)
         by = min((day for day in dates if day and day >= today), default=None)
         servings = servings_in(p, group, judged)
         if servings <= CRUMB:
@@ -72,6 +77,8 @@ def portions(p: Pantry, group: Group, ours: Sequence[Stands]) -> Portions:
         stand[by] += servings
         if by is not None and by == last:
             safety.add(by)
+        elif by is not None and by != judged.best_by:
+            soft.add(by)
         for of_week in _of_week(p, judged, in_plan) if in_plan else ():
             much = min(servings, of_week.servings)
             servings, eaten = servings - much, eaten + much
@@ -82,6 +89,7 @@ def portions(p: Pantry, group: Group, ours: Sequence[Stands]) -> Portions:
     return Portions(
         [Portion(servings, day, missed) for (day, missed), servings in by_date.items()],
         frozenset(safety),
+        frozenset(soft),
         Portion(eaten, max(days, default=None)),
         [Portion(servings, day) for day, servings in stand.items()],
     )
@@ -190,7 +198,10 @@ class Paced(NamedTuple):
     @property
     def passing(self) -> str:
         """What happens on the date that presses: it is one of safety, or of quality alone."""
-        return "pass their date" if self.pace.tight in self.stands.safety else "pass their best"
+        tight = self.pace.tight
+        if tight in self.stands.soft - self.stands.safety:
+            return pace_words.GO_SOFT
+        return "pass their date" if tight in self.stands.safety else "pass their best"
 
 
 def paced(p: Pantry, food: str, group: Group) -> Paced:

@@ -9,7 +9,8 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Pick, Why, Wishes
-from pantry_tui.core.plan.plate import FED, GREENS, WHOLE, more_mains, would_do
+from pantry_tui.core.plan.plate import BITE, FED, GREENS, WHOLE, more_mains, would_do
+from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.shares import PutUp, expected, needs
 from pantry_tui.core.plan.week import plan
@@ -193,3 +194,71 @@ def test_a_main_for_a_part_of_the_table_gets_another_such_as_lies_there_first() 
     packs = [Candidate(f"p{n}", "cod", Group.FISH, 4.0, None) for n in range(20)]
     menu = plan(packs, Appetite(6), START, Needs())
     assert menu.laid(START, {Role.MAIN}) == 8.0
+
+
+def test_no_single_egg_beside_chops_and_what_presses_is_more_than_a_bite() -> None:
+    chops = Pick(Candidate("c", "chops", Group.MEAT, 3.0, None), (START,), (3.0,), Why.PACE)
+    four = Table(FOUR, START, frozenset())
+
+    def more(servings: float, table: Table = four) -> list[set[int]]:
+        eggs = Candidate("e", "eggs", Group.EGG, servings, None)
+        return more_mains(START, table, Menu((chops,), ()), [(1, eggs)], set(), {1})
+
+    assert BITE == 1 / 3
+    assert more(1.0) == []
+    assert more(1.4) == [set(), {1}]
+    guests = Table(Appetite(2, table={START: 4}), START, frozenset())
+    assert more(0.4, guests) == [], "three of four guests are fed"
+    assert more(0.5, guests) == [set(), {1}]
+    assert more(3.1, guests) == [], "too much of it"
+
+
+def test_odd_eggs_wait_where_chops_are_the_main_and_are_eaten_where_they_would_be_lost() -> None:
+    def week(safe: date | None) -> list[float]:
+        packs = [
+            Candidate(f"c{n}", "chops", Group.MEAT, 12.0, None, opened=keeps(4)) for n in (1, 2)
+        ]
+        last = safe or START + timedelta(days=12)
+        eggs = [Candidate(f"e{n}", "eggs", Group.EGG, 1.0, last, safe_until=safe) for n in range(9)]
+        menu = plan([*packs, *eggs], FOUR, START, Needs())
+        laid = dict.fromkeys(Table(FOUR, START, frozenset()).days, 0.0)
+        for pick in menu.picks:
+            for day, share in zip(pick.days, pick.parts, strict=True):
+                laid[day] += share if pick.candidate.food == "eggs" else 0.0
+        return sorted(laid.values())
+
+    assert all(much == 0 or much >= BITE * 4 for much in week(None))
+    assert sum(week(START + timedelta(days=2))) == 9.0
+
+
+def test_a_crate_that_comes_first_comes_once_more_before_jars_that_should_last() -> None:
+    potatoes, eggs = ("potatoes", Role.SIDE, 4.0), ("eggs", Role.MAIN, 4.0)
+    week = (("peas", 12.0),)
+    assert would(potatoes, eggs, week=week) == {1, 3}, "peas come before plums"
+    assert would(potatoes, eggs, week=week, keeps=(1,)) == {3}, "but not what should last"
+    assert would(potatoes, eggs, week=(("plums", 12.0),)) == {1}, "plums come after peas"
+    assert would(potatoes, eggs, week=(*week, ("plums", 12.0))) == set()
+
+
+def test_many_get_what_fills_and_what_is_green_and_no_other_evening_goes_without() -> None:
+    many = Appetite(4, table={START + timedelta(days=4): 20})
+    peas = [Candidate(f"p{n}", "peas", Group.VEGETABLE, 3.0, None) for n in range(20)]
+    ham = Candidate("h", "ham", Group.MEAT, 16.0, None, opened=keeps(3))
+    feast = START + timedelta(days=4)
+    menu = plan([ham, sack(120.0), *peas], many, START, Needs())
+    of = {
+        food: sum(pick.on(feast) for pick in menu.picks if pick.candidate.food == food)
+        for food in ("ham", "potatoes", "peas")
+    }
+    assert of["ham"] >= 15
+    assert of["potatoes"] == 20.0
+    assert of["peas"] >= GREENS * 20
+    usual = plan([ham, sack(120.0), *peas], FOUR, START, Needs())
+
+    def greens(found: Menu) -> int:
+        return sum("peas" in on(found, START + timedelta(days=n)) for n in range(7) if n != 4)
+
+    assert greens(menu) >= greens(usual) - 1
+    few = plan([ham, sack(12.0), *peas[:2]], many, START, Needs())
+    taken = sum(pick.candidate.servings for pick in few.picks if pick.why is Why.GUESTS)
+    assert taken <= 16 + 6 + 3, "of none more than half: there are other evenings"

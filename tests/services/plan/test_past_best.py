@@ -7,12 +7,15 @@ from datetime import date, timedelta
 
 import pytest
 
+from pantry_tui.core import dates
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan import outlook as outlooks
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan import wishes
 from pantry_tui.services.plan.candidates import unasked
 from pantry_tui.services.stock import places
 from pantry_tui.services.stock.pick import batch_named
+from pantry_tui.services.stock.stands import stands
 from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
@@ -95,3 +98,17 @@ def test_a_swap_names_what_goes_soft_before_what_is_long_past_its_best(p: Pantry
     take = weeks.week(p).take[0]
     could = [batch_named(p, one).food.name for one in wishes.swaps(p, take.containers[0])]
     assert could == ["apples", "peaches"]
+
+
+@pytest.mark.parametrize(("days", "says"), [(60, True), (70, True), (160, False)])
+def test_the_outlook_says_when_a_crop_past_its_best_goes_soft(
+    p: Pantry, days: int, says: bool
+) -> None:
+    up(p, f"1 crate apples, cellar-stored, cellar, {TODAY - timedelta(days=days)} amount=30lb")
+    past_best = [one.best_by for one in stands(p) if one.line.food == "apples"]
+    assert past_best[0] is not None
+    assert past_best[0] < TODAY
+    soft = dates.say(past_best[0] + QUARTER)
+    (line,) = [one.pace_says for one in outlooks.outlook(p).foods if one.food == "apples"]
+    assert (soft in line) is says
+    assert ("soft" in line) is says
