@@ -34,6 +34,13 @@ _DO = {SignVerdict.DO_NOT_TASTE: "do not taste it", SignVerdict.DISCARD: "discar
 _DRY = frozenset({Method.DRIED, Method.FREEZE_DRIED})
 #: What makes no gas while it is sound.
 _STILL = frozenset({Method.IN_OIL, Method.FRIDGE_PICKLE, Method.SUGAR, Method.FLAVOURED_VINEGAR})
+#: It fizzes, or gas pushes its lid up.
+_PUSHED_UP = (
+    r"\bfizz(?:es|ed|ing|y)?\b|"
+    r"\b(?:lids?|tops?|caps?) (?:(?:is|are|was|were|has|have|looks?|a|bit|slightly|now|all) )*"
+    r"(?:bulg\w*|dom(?:ed|es|ing)|swollen|swell\w*|blown|pushed up)\b|"
+    r"\b(?:bulging|swollen|domed) (?:lids?|tops?|caps?)\b"
+)
 #: What has spots and colours of its own, raw or by frost, cure and time.
 _MARKED = frozenset(
     {Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.EGG, Group.MEAT, Group.FISH, Group.NUT}
@@ -140,7 +147,7 @@ def _made_gas(method: Method, food: FoodFacts, clause: str) -> bool:
     )
     if (sweet or method is Method.SUGAR) and affirmed(clause, r"\bferment(?:s|ed|ing)?\b"):
         return True
-    return (sweet or method in _STILL) and gassy(clause)
+    return (sweet or method in _STILL) and (gassy(clause) or affirmed(clause, _PUSHED_UP))
 
 
 def _shows_in_spots(method: Method, food: FoodFacts) -> bool:

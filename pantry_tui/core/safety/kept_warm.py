@@ -25,7 +25,7 @@ from pantry_tui.core.safety.note_clock import (
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_words import DEGREES
 from pantry_tui.core.text import begun
-from pantry_tui.core.words import COLD_F, Method
+from pantry_tui.core.words import COLD_F, Group, Method
 
 #: USDA FSIS, the two-hour rule: one hour above 90 F, as in a car that stands.
 WARM = "out of the cold, for over two hours in all as far as anybody knows"
@@ -94,6 +94,13 @@ def degrees_of(clause: str) -> list[float]:
     """Every warmth that is named with its unit, in °F."""
     told = [f"{many} {unit}" for many, unit in re.findall(DEGREES, clause)]
     return [one for each in told for one in all_fahrenheit(each)]
+
+
+#: What was done to a crop before it was frozen.
+_BEFORE_FREEZING = (
+    r"\b(?:before|pick\w*|harvest\w*|garden|field|shell\w*|blanch\w*|sort\w*|froze\w*|freez\w*|"
+    r"cool\w*|dry\w*|drain\w*|wash\w*|unblanched|then|first)\b"
+)
 
 
 def found_warm(
@@ -170,5 +177,8 @@ def warm(
     too_long = left and (minutes is None or minutes > most)
     if too_long and perishes():
         yield PERHAPS_WARM if may_be_people(clause) else f"{WARM}: discard."
+    elif too_long and method is Method.FROZEN and food.group is Group.VEGETABLE:
+        if not re.search(_BEFORE_FREEZING, clause):
+            yield PERHAPS_WARM
     elif too_long and method is Method.FRIDGE_PICKLE:
         yield "it was not heat processed, so it stays cold. What stood out has no figure."

@@ -53,7 +53,8 @@ _COLD = r"(?:fridge|refrigerator|ice ?box|freezer|cold|chiller)"
 _CHILLED = r"(?:fridged|refrigerated|(?:in|into|to) (?:the |our )?(?:fridge|refrigerator|ice ?box))"
 _WENT_IN_LATE = (
     rf"\b{_CHILLED}(?: (?:it|them|only|first thing))* {_NEXT}(?=$| (?:because|as|by mistake))|"
-    rf"\bnot (?:\w+ ){{0,6}}(?:{_COLD}|fridged|refrigerated|chilled|put away)(?: \w+)? "
+    rf"\b(?:not|nobody|no one) (?:\w+ ){{0,6}}(?:{_COLD}|fridged|refrigerated|chilled|"
+    r"put (?:(?:it|them) )?away)(?: \w+)? "
     rf"(?:until|till|til|before) {_LED}(?:{PART}|day)\b|"
     rf"\bonly (?:\w+ ){{0,3}}(?:{_CHILLED}|chilled)(?: (?:it|them|in|at))* {_LED}(?:{PART}|day)\b"
 )

@@ -42,7 +42,8 @@ _HOT = (
 #: Where it stands while people eat.
 _FEAST = (
     r"(?:part(?:y|ies)|picnic|buffet|pot ?luck|barbecue|bbq|cook ?out|reception|wedding|funeral|"
-    r"(?:cake |market )?stall|bring and share|wake|bake sale|fair|fete|open house)"
+    r"(?:(?:easter )?egg )?hunt|(?:cake |market )?stall|bring and share|wake|bake sale|fair|fete|"
+    r"open house)"
 )
 _STOOD = (
     r"(?:(?:took|taken|came|come|got|set|put|laid|brought|left|moved)(?: (?:it|them|this|all))? "
@@ -122,6 +123,8 @@ _FOR_A_MEAL = re.compile(
 )
 #: °F from which a warmth is the oven's or the pot's.
 _COOKS_F = 120.0
+#: When it was cleared away, and then since when it had stood there.
+_TOLD_BACK = (["cold", "stood"], ["cold", "out"], ["cold", "meal"])
 #: Hours that are of something else: what is cured or gathered, the shop's, the clock's.
 _CALM = (
     rf"\b(?:brin\w*|marinat\w*|cur(?:e|ed|ing)|smok\w*|pick(?:ed|ing)|harvest\w*|gather\w*|dug|"
@@ -303,6 +306,8 @@ def _told(note: str) -> list[tuple[str, _Hour, _Hour]]:
             does, hours = "", None
         else:
             does, passed = kind, passed and kind == does
-    if [one[0] for one in found] == ["cold", "hot"]:
+    told_back = re.search(r"\b(?:cleared|tidied)\b", note) is not None
+    kinds = [one[0] for one in found]
+    if kinds == ["cold", "hot"] or (told_back and kinds in _TOLD_BACK):
         found.reverse()
     return found

@@ -57,7 +57,13 @@ def to_look_at(batch: Batch) -> str:
             )
         kept_out = re.search(words.NOT_SPOILT, clause) is not None
         seen = re.sub(PURPOSE, " ", clause)
-        if batch.method not in LIDDED and not kept_out and says(words.RODENTS, seen):
+        rodents = not kept_out and says(words.RODENTS, seen) is not None
+        if batch.method in LIDDED and rodents:
+            return (
+                f"Its note says {typed!r}: wash the jars and check every seal, gloves on: "
+                "droppings carry disease. Discard what has a gnawed or loose lid."
+            )
+        if rodents:
             return (
                 f"Its note says {typed!r}: discard every pack that is soft, gnawed or soiled, and "
                 "look at what stands beside it. Gloves on: droppings carry disease."

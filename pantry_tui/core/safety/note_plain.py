@@ -47,6 +47,11 @@ _PROCESS = (
     r"barrel|bucket|pot|boiler|tank)\b|"
     r"\b(?:sealed|sterili[sz]ed|processed|canned|heated|cooked) (?:by|in|with|under) (?:the )?"
     r"(?:sun|sunshine|sunlight|solar \w+)\b(?! (?:room|porch|dried))|"
+    # Filled too full.
+    r"\bno (?:room|space|gap)(?: left| at all)? (?:at|on|in|under) (?:the )?(?:top|lids?|neck)\b|"
+    # Filled hot and shut, and no more.
+    r"^(?:just|only|simply) (?:(?:put|poured|filled|ladled|the|some) )*(?:boiling|hot) "
+    r"(?:\w+ ){1,2}(?:in|into) (?:\w+ )?jars\b|"
     # A gauge that reads wrong.
     r"\bmanometer broken\b"
 )
@@ -63,7 +68,8 @@ _SEAL = (
     r"(?: on| down)?|(?:held|kept|stay(?:s|ed)?|hold)(?: on| down)? (?:only|just|solely)) "
     r"(?:by|with|because of) (?:the |a |their |its )?(?:rings?|bands?|clips?|tape|"
     r"rubber bands?)\b|"
-    r"\bonly the (?:ring|band)s? (?:holds?|keeps?|held)\b"
+    r"\bonly the (?:ring|band)s? (?:holds?|keeps?|held)\b|"
+    r"\bno (?:suction|vacuum)\b(?! (?:seal\w*|pump|bags?|pack\w*|machine))"
 )
 _SPOILT = (
     r"\b(?:crud|gunk|gunge|muck|scum|slime|fuzz|growth)\b(?: \w+){0,2} "

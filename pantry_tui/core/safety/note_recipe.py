@@ -79,6 +79,11 @@ _MEAT_IN = (
     rf"\b(?:bits|pieces|chunks|shreds|scraps) of {_SOME}{_MEAT}|"
     rf"\b{_MEAT} (?:pieces|chunks|bits|shreds)\b|\badded {_SOME}{_MEAT}"
 )
+#: Among a crop.
+_MEAT_INSIDE = (
+    rf"\b(?:raw |cooked |fried |smoked |minced )?{_MEAT} (?:is |was |lies |went )?(?:in|among|"
+    r"between) (?:it|them|there|(?:the|each|every|all|some) (?:of the )?jars?)\b"
+)
 _MEATLESS = r"without meat|meatless|vegetable|mushroom|tomato"
 
 
@@ -104,6 +109,8 @@ def meat_in_it(method: Method, food: FoodFacts, clause: str) -> bool:
     """Whether meat is in what is canned by the time of what has none."""
     stock = "stock" in food.classes or re.search(r"\b(?:stock|broth)\b", food.name) is not None
     meatless = re.search(_MEATLESS, food.name) is not None and food.group is not Group.MEAT
+    if method in PROCESSED and food.group in (Group.VEGETABLE, Group.FRUIT):
+        return affirmed(re.sub(PURPOSE, " ", clause), _MEAT_INSIDE)
     if method not in PROCESSED or not (stock or meatless):
         return False
     return affirmed(re.sub(PURPOSE, " ", clause), _MEAT_IN)

@@ -39,9 +39,11 @@ WORKED = (
 )
 #: Somebody fell ill of it; who was ill when it was made says nothing.
 ILL = (
-    r"\b(?:made|makes|got|fell|felt|feel|was|were|been|is) (?:(?:me|us|him|her|them|everyone|both|"
+    r"\b(?:made|makes|got|fell|felt|feel|was|were|been|is) (?:(?:(?:my|our|his|her|the) \w+|me|us|"
+    r"him|her|them|everyone|both|"
     r"all|very|really|so|quite|violently|\w+ of us) )?(?:ill|sick|poorly|queasy)\b"
     r"(?! (?:in|at|with (?:a |the )?(?:flu|cold)|of (?:it|them|picking|peeling|the sight)))|"
+    r"\bmade (?:my|our|his|her|the) (?:\w+ ){1,2}(?:ill|sick)\b|"
     r"\b(?:ill|sick|poorly) (?:all (?:night|day)|after(?:wards)?|that night|next day|"
     r"from (?:it|them|eating))\b|\b(?:vomit\w*|threw up|poison(?:ed|ing)|botulism|"
     r"upset (?:stomach|tummy|belly)|"
@@ -78,7 +80,7 @@ _CAME_OUT_OF_ELSE = (
 COLOUR = r"(?:green|blue|gr[ae]y|black|pink|orange)(?:ish)?"
 _OF_LEAVES = r"(?:with|from) (?:beet|cabbage|dill|food)"
 _ODD = (
-    r"(?:off|bad|foul|funny|weird|odd|strange|peculiar|suspicious|wrong|nasty|awful|horrible|"
+    r"(?:funky|skunky|off|bad|foul|funny|weird|odd|strange|peculiar|suspicious|wrong|nasty|awful|horrible|"
     r"putrid|"
     r"rancid|unpleasant|disgusting|revolting|vile)"
 )
@@ -145,6 +147,12 @@ _LOOKS_SO = (
 )
 _SPOILT = (
     rf"{GROWN}|{GONE_BAD}|{SPOTTED}|{NOT_RIGHT}|"
+    r"^(?:(?:the|1|some|few|several|of|them|these|jars?|tins?|tops?|it|they|all|both|\d+) )*(?:is|"
+    r"are|was|were|has|have|looks?|got|gone) (?:(?:a|bit|little|slightly|all|quite|very|now|gone|"
+    r"gotten) )*(?:swollen|swelled|puffed(?: up)?|puffy|blown(?: up)?|domed|bloated)$|"
+    r"\b(?:green|blue|gr[ae]y|black|pink|orange|white) (?:stuff|gunk|goo|threads?|hairs?|"
+    r"whiskers)\b|\b(?:wet|sticky) (?:ring|patch|puddle|spot) (?:around|round|under|below|beneath) "
+    r"(?:the |1 |a |2 |some )*(?:jars?|it|them)\b|"
     r"\b(?:swollen lids?|lids? (?:\w+ )?(?:swollen|swelled|domed)|bulg\w*|leak\w*|seep\w*|ooz\w*|"
     r"spurt\w*|gush\w*|fizz\w*|fermenting|(?:start|began|begun)\w* (?:to |of )?ferment\w*|"
     r"(?:gone|going|went) (?:off(?! the)|bad|sour))\b|"

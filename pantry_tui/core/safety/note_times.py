@@ -35,7 +35,7 @@ _WHAT = (
 #: What stands, so that two numbers behind it are from when to when.
 _STANDS = (
     r"\b(?:out|stood|standing|stands|sat|sitting|left|cooled|cooling|counter|worktop|table|side|"
-    r"buffet|party|picnic|bring and share|fair|fete|potluck|barbecue|bbq|"
+    r"buffet|party|picnic|hunt|bring and share|fair|fete|potluck|barbecue|bbq|"
     r"tea|lunch|brunch|dinner|supper|served|serving|display|stall)\b"
 )
 _NO_CLOCK = (

@@ -298,7 +298,7 @@ ACID_SHORT = (
     r"ones|jars?|\d)|second|third|except|all but|most|"
     r"substitut\w*|swapp\w*|not (?:in )?(?:all|every|each|enough)|(?:1|2|3) (?:jars?|of)|scant|"
     rf"squeeze[ds]?|cordial|not bottled|(?:without|no) (?:a |any )?label|splash|dash|drop|wedge|"
-    rf"unknown|un ?label\w*|un ?mark\w*|mystery|expired|old|"
+    rf"unknown|un ?label\w*|un ?mark\w*|mystery|expired|old|skimp\w*|"
     rf"unsure|guess\w*|reduced|cut|{LEFT_OUT})(?!\w)"
 )
 #: Bottled juice is what is asked for.

@@ -21,6 +21,7 @@ from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
 from pantry_tui.core.safety.note_before import which
 from pantry_tui.core.safety.note_foods import Named, another_food
+from pantry_tui.core.safety.note_good import buttered, without_a_knob, without_what_is_well
 from pantry_tui.core.safety.note_hours import in_figures
 from pantry_tui.core.safety.note_labels import in_words
 from pantry_tui.core.safety.note_mixture import (
@@ -62,9 +63,8 @@ _NO_PRESSURE = (
     r"fallen|released)(?: (?:to|at) (?:zero|0))?(?! (?:to|by|below|under|at|psi))"
 )
 _UNLOADED = (
-    r"\b(?:opened?|opening|unlocked|unloaded|lifted|took|taken|removed?)(?: (?:up|out|off|it|the|"
-    r"my|"
-    r"our|we|i|canner|lid|cover|pot|jars|weight|regulator))*"
+    r"\b(?:opened?|opening|unlocked|unloaded|lifted|took|taken|removed?|out of)(?: (?:up|out|off|"
+    r"it|the|them|all|of|my|our|we|i|canner|lid|cover|pot|jars|weight|regulator))*"
 )
 _AS_IT_SHOULD_BE = (
     rf"\brust(?:y|ed) {_RING}\b(?! (?:and|or|&)|\w)|"
@@ -130,7 +130,8 @@ def doubted_notes(
         if method in SALTED and affirmed(clause, terms.SALT_CUT):
             against.append(_not_checked(words, "salt"))
         if method in LIDDED:
-            told = _prepared(method, food, clause)
+            packed = f"{said.get('pack', '')} {note}".casefold()
+            told = _prepared(method, food, clause, packed)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
             some = share(clause) > 0
             quoted = whole(note) if some else words
@@ -190,17 +191,19 @@ def _plain(typed: str) -> str:
     plain = re.sub(rf"\b(\d+) ({_UNIT}s?) and (?:a )?(?:half|1/2)\b", r"\1.5 \2", plain)
     plain = in_decimals(plain)
     plain = re.sub(r"\b(\d+) thousand\b", r"\g<1>000", plain)
-    plain = how_long(plain)
-    return " ".join(plain.split())
+    plain = " ".join(how_long(plain).split())
+    return " ".join(without_what_is_well(plain).split())
 
 
-def _prepared(method: Method, food: FoodFacts, clause: str) -> list[str]:
+def _prepared(method: Method, food: FoodFacts, clause: str, packed: str) -> list[str]:
     """What is said of how the food was packed, as the record's reader says it."""
     told = re.sub(r"\b(?:far |much )?too ripe\b", "overripe", re.sub(terms.PURPOSE, " ", clause))
     for word in (r"\bwindfalls?\b", r"\bover ?ripe\b"):
         if not affirmed(told, word) or re.search(rf"{word}.*\bwent (?:in)?to\b", clause):
             told = re.sub(word, " ", told)
-    if food.acidity is not Acidity.LOW_ACID:
+    # Raw meat makes its own, and is packed without (USDA AIB 539, guide 5).
+    raw_meat = food.group is Group.MEAT and "ground" not in food.name and "hot" not in packed
+    if food.acidity is not Acidity.LOW_ACID or raw_meat:
         told = re.sub(terms.NO_LIQUID_ADDED, " ", told)
     return not_tested(method, food, {PREPARED: told})
 
@@ -254,7 +257,10 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         yield "acid"
     if "tomato" in food.classes and affirmed(plain, terms.FROST_KILLED):
         yield ""
-    mixed = re.sub(terms.FAT_REMOVED, " ", re.sub(terms.PURPOSE, " ", clause))
+    mixed = without_a_knob(method, clause)
+    if method is Method.JAM and buttered(mixed):
+        yield ""
+    mixed = re.sub(terms.FAT_REMOVED, " ", re.sub(terms.PURPOSE, " ", mixed))
     mixed = without_fewer(food, mixed)
     meaty = food.group is Group.MEAL and "soup" in food.classes
     if food.group is Group.MEAT or meaty or "stock" in food.classes:

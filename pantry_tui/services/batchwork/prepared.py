@@ -35,11 +35,7 @@ from pantry_tui.core.words import Group, Method
 _BEATEN = frozenset({"beaten", "whisked"})
 _OPENED_EGG = _BEATEN | {"peeled", "shelled", "sliced", "chopped", "halved", "diced", "quartered"}
 #: How eggs are counted that nobody broke.
-_AS_LAID = re.compile(
-    r"(?:|pieces?|eggs?|.*\b(?:cartons?|dozens?|egg box(?:es)?)|"
-    r"(?:box|tray|pack|flat|case|punnet)(?:e?s)? of \d+)",
-    re.IGNORECASE,
-)
+_AS_LAID = re.compile(r"(?:|pieces?|eggs?|.*\b(?:cartons?|dozens?|egg box(?:es)?))", re.IGNORECASE)
 #: What salt keeps, or keeps until acid does.
 _BY_SALT = (Method.LACTIC, Method.PASTE, Method.SALTED, Method.COLD_SMOKED, Method.HOT_SMOKED)
 #: What lies in vinegar, and is kept by it.
@@ -206,9 +202,8 @@ def named_way(typed: str) -> dict[str, str]:
 
 
 def as_laid(facts: FoodFacts, size: str, *told: str) -> bool:
-    """Whether eggs of that size lie in their shells: they are counted by the piece, also within a
-    box, or by the carton, or are said to be fresh eggs; and nothing that was `told` says that they
-    were beaten."""
+    """Whether eggs of that size lie in their shells: they are counted by the piece or the carton,
+    or are said to be fresh eggs; and nothing that was `told` says that they were beaten."""
     whole = "whole-egg" in facts.classes and "hard" not in facts.name
     said = " ".join(told).casefold()
     laid = _AS_LAID.fullmatch(size) or re.search(r"\bfresh (?:\w+ )?eggs?\b", said)

@@ -194,7 +194,7 @@ def test_what_is_begun_and_good_is_no_reason_to_discard(p: Pantry) -> None:
     ("line", "laid"),
     [
         ("1 box of 12 eggs, fresh, freezer", True),
-        ("2 boxes of 6 eggs, frozen, freezer", True),
+        ("1 box of 12 eggs, frozen, freezer", False),
         ("2 pint jars eggs, fresh, freezer", True),
         ("1 box of 12 beaten eggs, frozen, freezer", False),
         ("2 half-pint jars eggs, frozen, freezer", False),
