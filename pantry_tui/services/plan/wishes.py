@@ -18,7 +18,8 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import unasked
-from pantry_tui.services.plan.dishes import named
+from pantry_tui.services.plan.dishes import keep as keep_dish
+from pantry_tui.services.plan.dishes import name_in, named
 from pantry_tui.services.plan.instead import could_come, soonest
 from pantry_tui.services.plan.week import menu_of
 from pantry_tui.services.plan.weekdraft import WeekDraft
@@ -219,6 +220,22 @@ def cook(p: Pantry, name: str, day: date) -> Done:
     if draft.plan is not None:
         changed = _gathered(changed, [one.candidate.container for one in mine], on)
     return keep_wishes(p, changed, f"{begun(dish.name)} on {dates.say(on)}.", names=(dish.name,))
+
+
+@booked
+def cook_new(p: Pantry, line: str, day: date) -> Done:
+    """A dish that is written down, as in `dishes.keep`, on that day; where it cannot be made then,
+    it is written down all the same, and why it is not there is said."""
+    with p.together():
+        kept = keep_dish(p, line)
+        name = name_in(line)
+        try:
+            if weekdraft.load(p).wishes.dishes.get(name) == day:
+                return kept  # it is there already, in other words
+            on = cook(p, name, day)
+        except Refused as why:
+            return replace(kept, warnings=(*kept.warnings, why.message))
+    return replace(kept, message=f"{kept.message} {on.message}", warnings=on.warnings)
 
 
 def _loosened(p: Pantry, draft: WeekDraft, dish: str) -> WeekDraft:
