@@ -143,7 +143,7 @@ COMMANDS = (
     Command("pin", "k", "pin", "pin", "Pin it to this day, or to any day again", WEEK),
     Command("later", "plus", "shift(1)", "later", "Eat it a day later", WEEK),
     Command("earlier", "minus", "shift(-1)", "earlier", "Eat it a day earlier", WEEK),
-    Command("swap", "r", "swap", "swap", "Another food of its group instead", WEEK),
+    Command("swap", "r", "swap", "swap", "Another food of its role at table instead", WEEK),
     Command("skip", "x", "skip", "skip", "None of it this week (again: put it back)", WEEK),
     Command("eatout", "h", "out", "eat out", "Nobody cooks that day (again: undo)", WEEK),
     Command("dish", "i", "dish", "dish", "A dish of yours on that day", WEEK),

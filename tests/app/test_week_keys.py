@@ -12,11 +12,12 @@ from pantry_tui.app.lines import Heading
 from pantry_tui.app.main import PantryApp
 from pantry_tui.app.weeklines import DayKey, DishKey, FallenKey, RestKey, TakeKey, ThawKey
 from pantry_tui.app.widgets.keyline import KeyLine
+from pantry_tui.app.widgets.line import Line
 from pantry_tui.core.log.payloads import JarsCounted, Undo
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.plan import appetite, wishes
+from pantry_tui.services.plan import appetite, dishes, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.rows import by_day
 from pantry_tui.services.stock.pick import batch_named
@@ -35,6 +36,11 @@ async def to_swap(pilot: Pilot[None], demo: Pantry) -> tuple[str, str, list[str]
             table(pilot).move_cursor(at)
             return take.containers[0], take.food, foods
     raise AssertionError("nothing could be swapped")
+
+
+def rows(pilot: Pilot[None]) -> list[Line]:
+    source = table(pilot).source
+    return list(source.lines(0, source.total))
 
 
 def _key(pilot: Pilot[None], container: str) -> TakeKey:
@@ -215,3 +221,38 @@ async def test_a_day_of_eating_out_is_gone_from_no_week_and_seats_nobody(demo: P
         await pilot.pause()
         shown = [line for line in painted(pilot).splitlines() if "Wed 25 Nov you eat out" in line]
         assert len(shown) == 1
+
+
+async def test_a_dish_that_is_written_down_on_a_day_is_put_on_that_day(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        at = max(n for n, line in enumerate(rows(pilot)) if isinstance(line.key, TakeKey))
+        table(pilot).move_cursor(at)
+        day = max(take.day for take in weeks.week(demo).take)
+        await pilot.press("i", *"a new dish", "enter", *"apple pot = 2 apples", "enter")
+        assert "apple pot" in painted(pilot)
+        assert {take.day for take in weeks.week(demo).take if take.dish == "apple pot"} == {day}
+        await pilot.press("z")
+        assert not any(take.dish == "apple pot" for take in weeks.week(demo).take)
+        assert "apple pot" not in {one.name for one in dishes.dishes(demo)}, "one undo for both"
+
+
+async def test_a_dish_that_cannot_be_made_is_written_down_and_says_why(demo: Pantry) -> None:
+    day = demo.today + timedelta(days=2)
+    done = wishes.cook_new(demo, "big roast = 150 venison", day)
+    assert "Added the dish big roast" in done.message
+    assert "cannot be made" in done.warnings[0]
+    assert "big roast" in {one.name for one in dishes.dishes(demo)}
+    wishes.cook_new(demo, "apple pot = 2 apples", day)
+    wishes.cook_new(demo, "apple pot = 3 apples", day)  # said in other words, it stays there
+    assert {take.day for take in weeks.week(demo).take if take.dish == "apple pot"} == {day}
+
+
+async def test_what_may_not_be_given_is_refused_before_anybody_is_asked_for(demo: Pantry) -> None:
+    async with PantryApp(demo).run_test(size=(80, 24)) as pilot:
+        at = next(n for n, line in enumerate(rows(pilot)) if line.row and line.row.food == "jerky")
+        table(pilot).move_cursor(at)
+        await pilot.press("g")
+        shown = " ".join(painted(pilot).split())
+        assert "to whom" not in shown
+        assert "Not done: " in shown

@@ -214,10 +214,11 @@ class Acting:
             self._on(lines, all_ready)
 
     def give(self) -> None:
-        """To whom, in words; they are named when a batch is recalled."""
-        lines = self.chosen()
-        if not lines:
+        """To whom, in words; they are named when a batch is recalled. What may not be given is
+        refused before that is asked."""
+        if not (lines := self.chosen()):
             return
+        act.refuse_gift(self.pantry, [line.ref for line in lines])
         count = lines[0].row.count if len(lines) == 1 and lines[0].row else 1
         more = f" Of the {count}, 3 Aunt Sunniva gives her three." if count > 2 else ""
 

@@ -32,7 +32,7 @@ from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.dates import say
 from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan import appetite, cooking, dishes, wishes
+from pantry_tui.services.plan import appetite, cooking, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.rows import by_day
 from pantry_tui.services.rows import Done, Take, WeekView
@@ -264,9 +264,9 @@ class WeekScreen(Acts, RowWords, Beside):
             return
         ask_line(
             self,
-            "A dish of yours: its name, and the servings of each food it takes.",
+            f"A dish of yours for {say(day)}: its name, and the servings of each food it takes.",
             "bean soup = 4 runner beans, 4 chicken stock",
-            lambda line: dishes.keep(self.host.pantry, line),
+            lambda line: wishes.cook_new(self.host.pantry, line, day),
         )
 
     def action_table(self) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator
+from collections.abc import Callable, Collection, Iterator
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
@@ -74,8 +74,8 @@ def _refuse_general(p: Pantry, typed: str, name: str) -> None:
 @booked
 def set_people(p: Pantry, people: int) -> Done:
     """How many usually eat from the store. Raises BadInput."""
-    p.book(said_of(people=people))
-    return Done(f"Planning for {people}.", _accept_again(p))
+    moves = _moved_by(p, lambda: p.book(said_of(people=people)))
+    return Done(f"Planning for {people}.", (*moves, *_accept_again(p)))
 
 
 @booked
@@ -98,9 +98,24 @@ def set_table(p: Pantry, people: int | None, first: date, last: date | None = No
     if people is not None and not 0 <= people <= 100:
         raise BadInput("At the table are 0 to 100 people.")
     days = tuple(first + timedelta(days=n) for n in range((end - first).days + 1))
-    p.book(said.Table(days, people))
+    moves = _moved_by(p, lambda: p.book(said.Table(days, people)))
     told = f"{said_days(first, end)}: {_sit(people, appetite(p).people)}."
-    return Done(told, _accept_again(p, days))
+    return Done(told, (*moves, *_accept_again(p, days)))
+
+
+def _moved_by(p: Pantry, book: Callable[[], object]) -> tuple[str, ...]:
+    """What of a proposed week that the household itself put on a day lies on another, or on none,
+    once that is booked. An accepted one stays as it is until it is accepted again."""
+    draft = load(p)
+    if draft.plan is not None or not (draft.wishes.pins or draft.wishes.dishes):
+        book()
+        return ()
+    from pantry_tui.services.plan import moved, week  # which ask for the appetite
+
+    was = moved.lying(p, week.lying(p, draft))
+    book()
+    now = moved.lying(p, week.lying(p, load(p)))
+    return moved.told(was, now, moved.arranged(p, draft))
 
 
 def _accept_again(p: Pantry, days: Collection[date] | None = None) -> tuple[str, ...]:

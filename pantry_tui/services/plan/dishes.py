@@ -29,8 +29,8 @@ def keep(p: Pantry, line: str) -> Done:
 
     Raises BadInput.
     """
-    name, equals, rest = line.partition("=")
-    name = " ".join(name.lower().split())
+    _, equals, rest = line.partition("=")
+    name = name_in(line)
     if not name or not equals or len(name) > 60:
         raise BadInput(f"A dish needs a name and what it takes, in servings: {_EXAMPLE}.")
     takes: dict[str, float] = {}
@@ -39,6 +39,11 @@ def keep(p: Pantry, line: str) -> Done:
         takes[food] = takes.get(food, 0.0) + servings
     p.book(said.Dish(name, tuple(said.Taken(food, much) for food, much in takes.items())))
     return Done(f"Added the dish {say(Dish(name, tuple(takes.items())))}.")
+
+
+def name_in(line: str) -> str:
+    """ "Bean  soup = 4 runner beans" -> "bean soup"."""
+    return " ".join(line.partition("=")[0].lower().split())
 
 
 def _take(p: Pantry, part: str) -> tuple[str, float]:

@@ -17,7 +17,7 @@ from pantry_tui.core.plan.week import plan
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
-from pantry_tui.services.plan import weekdraft
+from pantry_tui.services.plan import moved, weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import unasked
 from pantry_tui.services.plan.day_eaten import eaten as eaten
@@ -132,9 +132,12 @@ def _rework(p: Pantry, draft: WeekDraft) -> Done:
     today = [entry for entry, days in ahead if days and days[0] <= p.today <= days[-1]]
     pins = tuple((id_, p.today) for entry in today for id_ in entry.containers)
     free = replace(draft.with_wishes(pins=pins), plan=None)
+    was = moved.lying(p, lying(p, draft))
     _accept_rest(p, _for_now(p, draft), menu_of(p, free), "reworked")
+    now = moved.lying(p, lying(p, weekdraft.load(p)))
     return Done(
-        f"The days to come up to {dates.say(draft.end)} are reworked; today stays as it was."
+        f"The days to come up to {dates.say(draft.end)} are reworked; today stays as it was.",
+        moved.told(was, now),
     )
 
 
@@ -187,6 +190,13 @@ def forget(p: Pantry) -> Done:
 def accepted(p: Pantry) -> WeekView | None:
     """The accepted week with what of it is still to be eaten and still fit; None without one."""
     return week(p) if weekdraft.load(p).plan is not None else None
+
+
+def lying(p: Pantry, draft: WeekDraft) -> list[Entry]:
+    """What of the week is still to be eaten, as accepted or else as proposed."""
+    if draft.plan is not None:
+        return _open(p, draft)
+    return _entries(p, menu_of(p, draft).picks)
 
 
 def _open(p: Pantry, draft: WeekDraft) -> list[Entry]:

@@ -25,6 +25,8 @@ from pantry_tui.services.plan.putup_next import Ask
 
 _EAT = re.compile(r"(.+?) (\d{1,3}(?:\.\d{1,2})?)(?: servings)?(?: a week)?")
 _LINE = re.compile(r"(people|guests|away|without|eat)\b[ :]*(.*)")
+#: The number first, as it is said: "4 people", "6 guests from 24 dec to 2 jan".
+_NUMBER_FIRST = re.compile(r"([a-z]+|\d{1,3}) (people|guests)\b(.*)")
 SHORT = "guests 6 from 24 dec to 2 jan, without beans"
 EXAMPLE = "people 4, guests 6 from 24 dec to 2 jan, away 3 to 9 jan, without beans, eat potatoes 15"
 
@@ -74,7 +76,8 @@ def read_line(p: Pantry, line: str) -> Suppose:
     people: int | None = None
     found: dict[str, list[str]] = {"guests": [], "away": [], "without": [], "eat": []}
     for part in filter(None, (one.strip() for one in re.split(r"[,;]", line.lower()))):
-        match = _LINE.fullmatch(part)
+        turned = _NUMBER_FIRST.fullmatch(part)
+        match = _LINE.fullmatch(f"{turned[2]} {turned[1]}{turned[3]}" if turned else part)
         if match is None or not match[2]:
             raise BadInput(f"{clean(part)[:40]!r} is not understood: write {EXAMPLE}.")
         what, rest = match.groups()

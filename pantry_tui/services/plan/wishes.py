@@ -9,7 +9,6 @@ from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.dataclass import replace
-from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Candidate, Pick
 from pantry_tui.core.text import begun
@@ -19,10 +18,12 @@ from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import unasked
-from pantry_tui.services.plan.dishes import named
+from pantry_tui.services.plan.dishes import keep as keep_dish
+from pantry_tui.services.plan.dishes import name_in, named
 from pantry_tui.services.plan.instead import could_come, soonest
-from pantry_tui.services.plan.week import accept_anew, menu_of
-from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead
+from pantry_tui.services.plan.week import menu_of
+from pantry_tui.services.plan.weekdraft import WeekDraft
+from pantry_tui.services.plan.wished import keep_wishes, pins_of, wished_week
 from pantry_tui.services.stock.pick import batch_named, containers_named, name_of
 
 #: So many foods are named.
@@ -34,7 +35,7 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     """Eat it on that day; the oldest of a batch, or the very container. Of a batch, what is
     accepted for today stays there while another stands, and out of bulk there is one meal more.
     Refuses what is unfit."""
-    draft, on = _draft(p), _ahead(p, day)
+    draft, on = wished_week(p), _ahead(p, day)
     container = _another(p, draft, ref, on) or _meant(p, draft, ref)
     if draft.plan is not None and container.bulk and "/" not in ref:
         changed = draft.with_wishes(pins=(*draft.wishes.pins, (container.id, on)))
@@ -58,7 +59,8 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
             f"{_say(p, container)} lies on no day from {dates.say(one.care_from)} on until it is "
             f"seen to: check the seals first (`tend {code}`)."
         )
-    return _keep(p, changed, f"{_say(p, container)} on {dates.say(on)}.")
+    name = f"{p.stock.batches[container.batch].code} {p.stock.batches[container.batch].food.name}"
+    return keep_wishes(p, changed, f"{_say(p, container)} on {dates.say(on)}.", names=(name,))
 
 
 def _another(p: Pantry, draft: WeekDraft, ref: str, day: date) -> Container | None:
@@ -81,7 +83,7 @@ def _another(p: Pantry, draft: WeekDraft, ref: str, day: date) -> Container | No
 @booked
 def shift(p: Pantry, ref: str, by: int) -> Done:
     """A day later (1) or earlier (-1) than it is planned."""
-    draft = _draft(p)
+    draft = wished_week(p)
     pick = _planned(p, draft, ref)
     return pin(p, _name(p, pick), pick.day + timedelta(days=by))
 
@@ -89,12 +91,12 @@ def shift(p: Pantry, ref: str, by: int) -> Done:
 @booked
 def unpin(p: Pantry, ref: str) -> Done:
     """It may lie on any day again; of an accepted week it stays a part."""
-    draft = _draft(p)
+    draft = wished_week(p)
     container = _meant(p, draft, ref)
     pins = tuple(pin for pin in draft.wishes.pins if pin[0] != container.id)
     if draft.plan is not None and pins != draft.wishes.pins:
         pins = (*pins, (container.id, None))
-    return _keep(p, draft.with_wishes(pins=pins), f"{_say(p, container)} on any day again.")
+    return keep_wishes(p, draft.with_wishes(pins=pins), f"{_say(p, container)} on any day again.")
 
 
 @booked
@@ -111,25 +113,25 @@ def keep(p: Pantry, ref: str, day: date) -> Done:
 @booked
 def leave_out(p: Pantry, ref: str) -> Done:
     """Nothing of that food this week, or again if it was left out. A lid code or a food."""
-    draft = _draft(p)
+    draft = wished_week(p)
     food = _food(p, ref)
     if food in draft.wishes.left_out:
         left = draft.wishes.left_out - {food}
-        return _keep(p, draft.with_wishes(left_out=left), f"{begun(food)} may come again.")
+        return keep_wishes(p, draft.with_wishes(left_out=left), f"{begun(food)} may come again.")
     of_food = {
         c.id for c in p.stock.containers.values() if p.stock.batches[c.batch].food.name == food
     }
     pins = tuple(pin for pin in draft.wishes.pins if pin[0] not in of_food)
     left = draft.wishes.left_out | {food}
     said = f"No {food} this week."
-    return _keep(p, draft.with_wishes(left_out=left, pins=pins), said)
+    return keep_wishes(p, draft.with_wishes(left_out=left, pins=pins), said, but=food)
 
 
 def swaps(p: Pantry, ref: str, day: date | None = None) -> list[str]:
     """What could take its place on that day: a container of each food of the same role at table,
     what should go first on top. Out of a crate there are meals on several days: `day` says which,
     else the first. Raises Refused when it is not in the week."""
-    draft = _draft(p)
+    draft = wished_week(p)
     could = _instead(p, draft, _planned(p, draft, ref, day))
     return [name_of(p, p.stock.containers[one.container]) for one in could]
 
@@ -139,7 +141,7 @@ def swap(p: Pantry, ref: str, food: str = "", day: date | None = None) -> Done:
     """Another food of the same role at table on that day (`day` as in `swaps`), the one asked for,
     else the one that should go first; what could come besides is named in its order. The food that
     it takes the place of is left out this week. Raises Refused when there is none."""
-    draft = _draft(p)
+    draft = wished_week(p)
     pick = _planned(p, draft, ref, day)
     others = {one.food: one for one in _instead(p, draft, pick)}
     wanted = _food(p, food) if food else next(iter(others), "")
@@ -156,7 +158,7 @@ def swap(p: Pantry, ref: str, food: str = "", day: date | None = None) -> Done:
     besides = f"; it could also be {_or(others)}" if others and not food else ""
     on = f"{_say(p, instead)} on {dates.say(pick.day)}"
     said = f"{on} instead of {old.food}, of which comes none this week{besides}."
-    return _keep(p, _pinned(changed, instead, pick.day), said)
+    return keep_wishes(p, _pinned(changed, instead, pick.day), said, but=old.food)
 
 
 def _instead(p: Pantry, draft: WeekDraft, pick: Pick) -> Iterator[Candidate]:
@@ -189,23 +191,23 @@ def _or(foods: Iterable[str]) -> str:
 @booked
 def out(p: Pantry, day: date) -> Done:
     """Nobody cooks that day; what was planned moves. Said again: at home after all."""
-    draft, on = _draft(p), _ahead(p, day)
+    draft, on = wished_week(p), _ahead(p, day)
     days = draft.wishes.out ^ {on}
     pins = tuple((id_, None if at == on else at) for id_, at in draft.wishes.pins)
     dishes = {name: at for name, at in draft.wishes.dishes.items() if at != on}
     said = f"{dates.say(on)}: you eat out." if on in days else f"{dates.say(on)}: you eat at home."
-    return _keep(p, draft.with_wishes(out=days, pins=pins, dishes=dishes), said)
+    return keep_wishes(p, draft.with_wishes(out=days, pins=pins, dishes=dishes), said, off=on)
 
 
 @booked
 def cook(p: Pantry, name: str, day: date) -> Done:
     """A dish on a day; said again for that day, not any more. Raises Refused when it lacks food."""
-    draft, on = _draft(p), _ahead(p, day)
+    draft, on = wished_week(p), _ahead(p, day)
     dish = named(p, name)
     asked = dict(draft.wishes.dishes)
     if asked.pop(dish.name, None) == on:
         said = f"{begun(dish.name)} is not asked for any more."
-        return _keep(p, draft.with_wishes(dishes=asked), said)
+        return keep_wishes(p, draft.with_wishes(dishes=asked), said)
     changed = _loosened(p, draft, dish.name).with_wishes(dishes={**asked, dish.name: on})
     menu = menu_of(p, replace(changed, plan=None))
     mine = [one for one in menu.picks if one.dish == dish.name and one.day == on]
@@ -217,12 +219,28 @@ def cook(p: Pantry, name: str, day: date) -> Done:
         )
     if draft.plan is not None:
         changed = _gathered(changed, [one.candidate.container for one in mine], on)
-    return _keep(p, changed, f"{begun(dish.name)} on {dates.say(on)}.")
+    return keep_wishes(p, changed, f"{begun(dish.name)} on {dates.say(on)}.", names=(dish.name,))
+
+
+@booked
+def cook_new(p: Pantry, line: str, day: date) -> Done:
+    """A dish that is written down, as in `dishes.keep`, on that day; where it cannot be made then,
+    it is written down all the same, and why it is not there is said."""
+    with p.together():
+        kept = keep_dish(p, line)
+        name = name_in(line)
+        try:
+            if weekdraft.load(p).wishes.dishes.get(name) == day:
+                return kept  # it is there already, in other words
+            on = cook(p, name, day)
+        except Refused as why:
+            return replace(kept, warnings=(*kept.warnings, why.message))
+    return replace(kept, message=f"{kept.message} {on.message}", warnings=on.warnings)
 
 
 def _loosened(p: Pantry, draft: WeekDraft, dish: str) -> WeekDraft:
     """What an accepted week has in that dish may lie on any day."""
-    held = set(_pins(p, [entry for entry in draft.plan or () if entry.dish == dish]))
+    held = set(pins_of(p, [entry for entry in draft.plan or () if entry.dish == dish]))
     return draft.with_wishes(
         pins=tuple((id_, None if (id_, at) in held else at) for id_, at in draft.wishes.pins)
     )
@@ -237,36 +255,6 @@ def _gathered(draft: WeekDraft, containers: Sequence[str], day: date) -> WeekDra
 
 
 # -- the draft ------------------------------------------------------------------------------------
-
-
-def _draft(p: Pantry) -> WeekDraft:
-    """The week that runs; an accepted one with its plan as wishes, so that only what is asked for
-    changes."""
-    draft = weekdraft.load(p)
-    if draft.plan is None:
-        return draft
-    return draft.with_wishes(pins=_pins(p, draft.plan))
-
-
-def _pins(p: Pantry, entries: Iterable[Entry]) -> tuple[tuple[str, date], ...]:
-    """What is still to be eaten of them, each container on its day; what lies on a day that is gone
-    and was not marked stays there until somebody says whether it was eaten."""
-    return tuple(
-        (id_, days[0])
-        for entry in entries
-        if (days := days_ahead(p, entry)) and days[0] >= p.today
-        for id_ in entry.containers
-    )
-
-
-@booked
-def _keep(p: Pantry, draft: WeekDraft, said: str) -> Done:
-    words = said.partition(";")[0].rstrip(".")
-    if draft.plan is None:
-        weekdraft.save(p, draft, words)
-    else:
-        accept_anew(p, draft, words)
-    return Done(said)
 
 
 def _pinned(draft: WeekDraft, container: Container, day: date) -> WeekDraft:

@@ -30,6 +30,7 @@ from pantry_tui.services.stock.fit import doubts, fit, refuse_if_none_fits, refu
 from pantry_tui.services.stock.leaving import discard as discard
 from pantry_tui.services.stock.leaving import give as give
 from pantry_tui.services.stock.leaving import missing as missing
+from pantry_tui.services.stock.leaving import refuse_gift as refuse_gift
 from pantry_tui.services.stock.moving import cold_place as cold_place
 from pantry_tui.services.stock.moving import move as move
 from pantry_tui.services.stock.pick import containers_named, name_of

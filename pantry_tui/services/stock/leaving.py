@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import replace
@@ -29,6 +29,12 @@ from pantry_tui.services.stock.pick import name_of, refuse_unless_alike
 from pantry_tui.services.stock.reserve import suits, was_kept
 from pantry_tui.services.stock.seen import At, still, when
 from pantry_tui.services.stock.telling import names
+
+
+def refuse_gift(p: Pantry, refs: Iterable[str]) -> None:
+    """Raises Refused, with the reason, for the first of them of which none may be given away."""
+    for ref in refs:
+        refuse_if_none_fits(p, ref, ours=False)
 
 
 @booked

@@ -132,9 +132,15 @@ def test_one_line_has_it_all(p: Pantry) -> None:
     assert len(found.says) == 5
 
 
+def test_the_number_may_stand_first(p: Pantry) -> None:
+    found = read_line(p, "4 people, 6 guests from 24 dec to 2 jan, without beans")
+    assert found == read_line(p, "people 4, guests 6 from 24 dec to 2 jan, without beans")
+    assert read_line(p, "three people").people == 3
+
+
 @pytest.mark.parametrize(
     "line",
-    ["", "more", "people none", "people 0", "guests 6", "guests 6 from 2 jan to 24 dec 2026",
+    ["4 beans", "no people", "4 people 5", "", "more", "people none", "people 0", "guests 6", "guests 6 from 2 jan to 24 dec 2026",
      "away", "away whenever", "without moon", "eat carrots", "eat moon 3", "eat vegetable 3"],
 )  # fmt: skip
 def test_what_is_not_understood_says_what_to_write(p: Pantry, line: str) -> None:
