@@ -25,6 +25,7 @@ from pantry_tui.app.screens.meant import (
     said_line,
     told_of,
 )
+from pantry_tui.app.screens.reasons import REASONS, reasons_for
 from pantry_tui.app.widgets.line import Line, stands_for
 from pantry_tui.core.text import singular
 from pantry_tui.core.words import State
@@ -38,20 +39,6 @@ if TYPE_CHECKING:
 
 #: A service that does one thing to one container: (pantry, ref, keywords) -> what was done.
 Do = Callable[..., Done]
-
-#: One key each; the last asks for words of one's own.
-REASONS = (
-    "past its date",
-    "seal failed",
-    "bulging, leaking or spurting",
-    "mould",
-    "smells or looks wrong",
-    "soft, slimy or rotten",
-    "thawed by mistake",
-    "frost or dried out",
-    "nobody would eat it",
-    "another reason ...",
-)
 
 OPEN_ANYWAY = "open it all the same"
 MISSING = "missing: book it as gone"
@@ -268,8 +255,10 @@ class Acting:
         ask_fresh(self.screen.host, lines, to, number, move, freeze)
 
     def discard(self) -> None:
-        """Why, by one key."""
-        self._choose("Discard: why?", REASONS, self._discard)
+        """Why, by one key; what was seen on it stands first."""
+        line = self.screen.table.current
+        ref = line.ref if line is not None else ""
+        self._choose("Discard: why?", reasons_for(self.pantry, ref), self._discard)
 
     def _discard(self, lines: Sequence[Line], why: str, number: int) -> None:
         if why == REASONS[-1] and _asked_of(lines) is not None:
