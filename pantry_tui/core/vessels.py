@@ -9,7 +9,7 @@ from functools import lru_cache
 
 from pantry_tui.core.amounts import MOST, UNITS, Amount, fractions_spelled
 from pantry_tui.core.canned import LIDDED
-from pantry_tui.core.words import Method
+from pantry_tui.core.words import Group, Method
 
 
 class Vessel(StrEnum):
@@ -29,6 +29,8 @@ _OPEN = (
 _CLOSED = (
     r"\b(jar|bottle|jug|tin|can|pack|packet|parcel|bag|tub|box|carton|pouch|pint|quart|gallon)"
 )
+#: Eggs in the shell are taken out of it one by one, and keep as they did.
+_BOXED = r"\b(?:box|carton|tray|flat|punnet)(?:e?s)?\b.*\bof (?:a )?(?:dozen|\d)"
 #: Kept as it is: a whole ham, a side of bacon, a crock of eggs; a cut does not open it.
 _UNPACKED = frozenset(
     {
@@ -37,6 +39,7 @@ _UNPACKED = frozenset(
         Method.PASTE,
     }
 )  # fmt: skip
+_AS_LAID = frozenset({Method.FRESH, Method.BOUGHT})
 #: Words for one of what is counted, which are no vessels.
 _PIECE = r"(?:whole|loose)?\s*(?:head|fruit|piece|root|bulb|squash|egg|each|whole|loose)?(?:s|es)?"
 #: Bounded: a log of before, or of somebody else, may hold a figure of a thousand digits.
@@ -53,10 +56,14 @@ _BY_VOLUME = r"\b(jar|bottle|jug)"
 
 
 @lru_cache(maxsize=4096)
-def vessel_of(method: Method, size: str, unit: str | None = None) -> Vessel:
+def vessel_of(
+    method: Method, size: str, unit: str | None = None, group: Group | None = None
+) -> Vessel:
     """How what is put up so is drawn from (`size` as "pint jars"); `unit` is that of what it
     holds, "" for pieces, None where nobody knows."""
     said = size.casefold()
+    if group is Group.EGG and method in _AS_LAID and unit == "" and re.search(_BOXED, said):
+        return Vessel.PIECES
     if method in LIDDED:
         return Vessel.CLOSED
     if method is Method.CELLAR or re.search(_OPEN, said):

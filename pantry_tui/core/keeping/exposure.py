@@ -23,7 +23,7 @@ from pantry_tui.core.keeping.walk import Shape, Since, Walk
 from pantry_tui.core.keeping.weather import Weather, weather
 from pantry_tui.core.log.in_turn import follows
 from pantry_tui.core.model import EVER, Batch, Container, Held, Place, Read, Turn, When, no_later
-from pantry_tui.core.vessels import is_closed
+from pantry_tui.core.vessels import Vessel, is_closed
 from pantry_tui.core.words import ASSUMED_F, Climate, Method, State
 
 #: Before anything that anybody booked, and after `EVER`.
@@ -50,8 +50,9 @@ def as_if(container: Container, turn: Turn) -> Container:
 
 
 def drawn_from(batch: Batch, container: Container) -> bool:
-    """Whether a part of a closed vessel was taken out."""
-    return container.begun and is_closed(batch.method, batch.size)
+    """Whether a part of a closed vessel was taken out; an egg out of its box opens none."""
+    whole = container.vessel is Vessel.PIECES
+    return container.begun and not whole and is_closed(batch.method, batch.size)
 
 
 def exposures(

@@ -104,7 +104,8 @@ class _Batch:
     def _held(self) -> tuple[Amount, Vessel]:
         """What one container of it holds at first, and what it stands in."""
         held = self.amount or contents_of(self.batch.size) or ONE
-        return held, vessel_of(self.batch.method, self.batch.size, held.unit)
+        mine = self.batch
+        return held, vessel_of(mine.method, mine.size, held.unit, mine.food.group)
 
     def take(self, event: Event) -> None:
         """One event; what it says of other batches is passed over."""
