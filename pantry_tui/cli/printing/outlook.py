@@ -83,7 +83,7 @@ def _lost(one: FoodAhead) -> str:
 
 
 def _cells(one: FoodAhead) -> tuple[str, ...]:
-    next_ = put_up(one.put_up, one.container)
+    next_ = put_up(one.put_up, one.container) if one.container else "not put up here"
     pounds = f"{one.pounds:.0f} lb {one.crop}" if one.pounds and one.put_up else ""
     return (
         one.food,

@@ -19,7 +19,7 @@ from pantry_tui.services.books.rows import FoodAhead, FoodYear
 from pantry_tui.services.books.year import years
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import harvest as harvests
-from pantry_tui.services.plan import paces, putup_next
+from pantry_tui.services.plan import paces, putup_next, ways
 from pantry_tui.services.plan.basis import Basis
 from pantry_tui.services.plan.paces import Paced, Portions
 from pantry_tui.services.plan.putup_next import AS_EATEN, Ask, Demand, Usual
@@ -38,6 +38,7 @@ class OneFood:
     harvest: date
     comes: bool  # that day is a harvest, or was asked for
     bought: bool  # all of it, always
+    puts_up: bool  # some of it, ever
     ahead: Ahead
     way: Usual
     unit: saying.Unit
@@ -69,7 +70,8 @@ def _food(
     book: Sequence[FoodYear],
     until: date | None,
 ) -> OneFood:
-    way = putup_next.usual(p, batches)
+    own = ways.own(batches)
+    way = putup_next.usual(p, own or batches)
     group = way.batch.food.group
     ours = [one for one in standing if not one.line.reserved]
     its = paces.paced(p, name, group)
@@ -100,6 +102,7 @@ def _food(
         end,
         until is not None or harvests.comes(p, name),
         all(one.method is Method.BOUGHT for one in batches),
+        bool(own),
         coming,
         way,
         its.unit if ours else way.unit,
@@ -144,6 +147,11 @@ def _as_said(eats: Appetite, name: str, group: Group, wanted: Demand) -> Demand:
     return replace(wanted, a_week=most, source="as you said", known=True)
 
 
+def container_of(one: OneFood) -> str:
+    """What its number to put up counts."""
+    return one.way.batch.size or one.way.unit.one
+
+
 def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
     """As it is shown."""
     found, known = one.ahead, one.known
@@ -184,7 +192,7 @@ def row(p: Pantry, one: OneFood, ask: Ask, basis: Basis) -> FoodAhead:
         ),
         hoarding=much,
         rationing=little,
-        container=one.way.batch.size or one.way.unit.one,
+        container=container_of(one) if one.puts_up else "",
         pounds=next_.pounds,
         crop=next_.crop,
         pounds_note=next_.note,

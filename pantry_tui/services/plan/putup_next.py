@@ -3,7 +3,8 @@
 Servings a week (as really eaten, else by the last year's book, else as many as were put up in it)
 times the weeks to cover; what was given away in the last year on top, what spoiled made up for,
 what will be left over taken off. Never for longer than the food keeps, nor more than twice what
-there was. In a food's first year nobody knows yet.
+there was. In a food's first year nobody knows yet. What is bought, or only stood fresh, nobody puts
+up; nor again that of which none was eaten, given or made into something else in a year.
 """
 
 from __future__ import annotations
@@ -19,7 +20,7 @@ from pantry_tui.core.plan import pace_words as saying
 from pantry_tui.core.plan.outlook import YEAR_WEEKS, cover, to_put_up
 from pantry_tui.core.plan.pace_words import Unit
 from pantry_tui.core.text import begun
-from pantry_tui.core.words import Method, State
+from pantry_tui.core.words import State
 from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.past import TOO_MUCH, Came, Past, by_food
 from pantry_tui.services.books.rows import FoodYear, Way
@@ -28,12 +29,15 @@ from pantry_tui.services.plan.nouns import counted_as
 from pantry_tui.services.plan.own_yields import own_yields
 from pantry_tui.services.plan.portions import MISSING, holds, leavings_of, whole
 from pantry_tui.services.plan.servings import per_pint, weight
-from pantry_tui.services.plan.ways import shared_out, shares
+from pantry_tui.services.plan.ways import of_own, own, shared_out, shares
 from pantry_tui.services.stock.came_of import born
 
 #: Where a rate is from when the log says it.
 AS_EATEN = "as eaten"
 NOT_YET = "not known yet: it takes a full year of eating, giving, losing and leaving"
+
+NONE_EATEN = "none eaten in a year"
+NOT_PUT_UP = "not put up here: all of it was bought or stood fresh"
 
 #: Size words that tell a volume; of other containers no pounds are reckoned.
 _VOLUMES = ("half-pint", "half pint", "pint", "quart", "half-gallon", "gallon")
@@ -100,7 +104,7 @@ class Next:
 def comes_again(p: Pantry, batches: Sequence[Past]) -> bool:
     """Whether it was put up in two years and lately, so that it is planned for though none is left
     and it was gone too soon to learn from."""
-    made = [one.born for one in batches if one.method is not Method.BOUGHT]
+    made = [one.born for one in own(batches)]
     return bool(made) and p.today - min(made) >= _FULL_YEAR and p.today - max(made) < _LATELY
 
 
@@ -154,7 +158,9 @@ def demand(
     gone = (last.eaten + last.unrecorded) * each
     a_week, source = last.made * each / YEAR_WEEKS, "as many as last year"
     if eaten:
-        a_week, source = eaten, AS_EATEN
+        a_week, source = eaten * of_own(p, batches), AS_EATEN
+    elif _none_eaten(p, years):
+        a_week, source = 0.0, NONE_EATEN
     elif closed and gone:
         a_week, source = gone / _weeks(last, batches), "by last year's book"
     most = _AT_MOST * max((one.opening + one.made) * _each(one, way) for one in years[-2:])
@@ -162,6 +168,13 @@ def demand(
         a_week, source = most / YEAR_WEEKS, f"{source}, at most twice what there was"
     spoiled = _spoiled(p, last, batches) / held if held else 0.0
     return Demand(a_week, source, True, last.given * each, min(0.5, spoiled))
+
+
+def _none_eaten(p: Pantry, years: Sequence[FoodYear]) -> bool:
+    """Neither this year nor in the one before; what was made into something else is wanted."""
+    late = p.today - timedelta(weeks=YEAR_WEEKS)
+    lately = [year for year in years if (year.end or p.today) > late]
+    return not any(year.eaten + year.unrecorded + year.repacked for year in lately)
 
 
 def _each(year: FoodYear, way: Usual) -> float:
@@ -207,6 +220,8 @@ def life_days(p: Pantry, way: Usual) -> int | None:
 
 def plan(p: Pantry, name: str, wanted: Demand, way: Usual, left: float, ask: Ask) -> Next:
     """What to put up of `name`; `left` servings will be left over at the harvest."""
+    if not own(by_food(p)[name]):
+        return Next(None, None, "", "", NOT_PUT_UP, "")
     life = life_days(p, way)
     weeks = cover(ask.years, life)
     short = _short_lived(name, life, weeks, ask)
@@ -237,7 +252,7 @@ def plan(p: Pantry, name: str, wanted: Demand, way: Usual, left: float, ask: Ask
 
 def _ways(p: Pantry, name: str, servings: float) -> tuple[Way, ...]:
     """By which methods, where there are several."""
-    batches = by_food(p)[name]
+    batches = own(by_food(p)[name])
     found = shares(p, batches)
     if len(found) < 2:
         return ()

@@ -12,7 +12,7 @@ from pantry_tui.services.books.rows import FoodAhead
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import harvest as harvests
 from pantry_tui.services.plan import putup_next
-from pantry_tui.services.plan.foods_ahead import OneFood
+from pantry_tui.services.plan.foods_ahead import OneFood, container_of
 from pantry_tui.services.plan.portions import holds, left_in
 from pantry_tui.services.plan.substitute import substitutes
 from pantry_tui.services.stock.came_of import born
@@ -50,9 +50,9 @@ def shift(p: Pantry, foods: Sequence[OneFood], plans: dict[str, FoodAhead]) -> l
 
 def _failed(p: Pantry, one: OneFood) -> tuple[int, int] | None:
     """(containers it gave this year, containers wanted), when its harvest is over and it gave less
-    than half; None else, and where nobody knows how much of it is eaten."""
+    than half; None else, where nobody knows how much of it is eaten, and of what is only bought."""
     month = harvests.month_of(p, one.name)
-    if month is None or month >= p.today.month or not one.wanted.known:
+    if month is None or month >= p.today.month or not (one.wanted.known and one.puts_up):
         return None
     gave = sum(
         came.n * holds(p)(batch.food, batch.group, batch.method, came.held)
@@ -84,5 +84,7 @@ def _put_up_more(p: Pantry, other: OneFood, plans: dict[str, FoodAhead], serving
     count = (row.put_up or 0) + extra
     pounds, _, _ = putup_next.fresh_pounds(p, other.way, count)
     said = f"{row.reckoning} With {extra} more as a substitute: {count}."
-    plans[other.name] = replace(row, put_up=count, pounds=pounds, reckoning=said)
+    plans[other.name] = replace(
+        row, put_up=count, pounds=pounds, reckoning=said, container=container_of(other)
+    )
     return extra

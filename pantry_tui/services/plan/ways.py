@@ -16,11 +16,26 @@ from pantry_tui.services.books.rows import Way
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.portions import UNRECORDED, leavings_of
 
+#: What comes so is not put up.
+_AS_IT_CAME = frozenset({Method.BOUGHT, Method.FRESH})
+
 #: Liked, in the last year.
 _YEAR = timedelta(weeks=52)
 _LIKED = ("used", UNRECORDED, "given")
 #: A method that had a smaller share than this is not worth another kettle. Common practice.
 _SMALL = 0.1
+
+
+def own(batches: Sequence[Past]) -> list[Past]:
+    """What the household put up itself."""
+    return [one for one in batches if one.method not in _AS_IT_CAME]
+
+
+def of_own(p: Pantry, batches: Sequence[Past]) -> float:
+    """The share that its own have in what is eaten, where some of it is bought as well."""
+    found = shares(p, batches)
+    mine = sum(share for method, share in found.items() if method not in _AS_IT_CAME)
+    return mine if found else 1.0
 
 
 def shares(p: Pantry, batches: Sequence[Past]) -> dict[Method, float]:

@@ -265,3 +265,57 @@ def test_losses_by_season_and_as_a_share(p: Pantry) -> None:
     assert "12 servings" in found.changes[0]
     assert "4 servings" in found.changes[1]
     assert season(date(2026, 11, 30)) == "autumn 2026"
+
+
+def test_what_is_only_bought_is_not_put_up(p: Pantry) -> None:
+    """Tins of two years, eaten, and butter that stood fresh: nothing of them is named."""
+    for year in (2025, 2026):
+        p.today = date(year, 9, 1)
+        tins = up(p, "24 tins tomatoes, bought, larder")
+        up(p, "2 lb butter, fresh, cold box")
+        for week in range(10):
+            act.use(p, tins, at=At(date(year, 9, 2) + timedelta(weeks=week)))
+    p.today = TODAY
+    up(p, "2 lb butter, fresh, cold box")
+    found = outlook(p)
+    for food in ("tomatoes", "butter"):
+        one = of(found, food)
+        assert (one.put_up, one.pounds, one.container, one.ways) == (None, None, "", ())
+        assert "bought" in one.reckoning
+    assert found.household.put_up is None
+
+
+def test_of_what_is_bought_beside_the_own_only_the_own_is_named(p: Pantry) -> None:
+    """As much of tins as of jars is eaten: half of it is what the household wants of its jars."""
+    for year in (2025, 2026):
+        p.today = date(year, 9, 1)
+        jars_of = up(p, "26 pint jars tomatoes, boiling-water canned, larder")
+        tins = up(p, "60 tins tomatoes, bought, larder")
+        eaten = range(52) if year == 2025 else range(12)
+        for week in eaten:
+            act.use(p, jars_of if week % 2 else tins, at=At(date(year, 9, 2) + timedelta(week * 7)))
+    p.today = TODAY
+    tomatoes = of(outlook(p), "tomatoes")
+    assert tomatoes.container == "pint jars"
+    assert "tin" not in str(tomatoes.ways)
+    rate = float(tomatoes.reckoning.split()[0])
+    assert rate < tomatoes.rate * 0.7
+
+
+def test_what_nobody_ate_in_a_year_is_not_put_up_again(p: Pantry) -> None:
+    up(p, "10 pint jars applesauce, boiling-water canned, larder, 2025-09-01")
+    lost = up(p, "10 pint jars pears, boiling-water canned, larder, 2025-09-01")
+    given = up(p, "10 pint jars plums, boiling-water canned, larder, 2025-09-01")
+    act.discard(p, lost, "all", "past its date")
+    act.give(p, given, 4, "Aunt Sunniva")
+    up(p, "2 pint jars pears, boiling-water canned, larder, 2026-09-01")
+    found = outlook(p)
+    assert jars(found, "applesauce") == 0
+    assert "none eaten in a year" in of(found, "applesauce").reckoning
+    assert jars(found, "pears") == 0
+
+
+def test_what_was_begun_lately_is_put_up_again(p: Pantry) -> None:
+    sauce = up(p, "10 pint jars applesauce, boiling-water canned, larder, 2025-09-01")
+    act.use(p, sauce, at=At(TODAY - timedelta(days=10)))
+    assert jars(outlook(p), "applesauce") > 0

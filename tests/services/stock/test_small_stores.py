@@ -336,7 +336,7 @@ def test_of_a_crate_only_what_is_eaten_while_it_keeps_is_put_up(p: Pantry) -> No
     for year in (2025, 2026):
         code = up(p, f"1 crate carrots 40 lb, cellar-stored, cellar, {year}-10-01")
         if year == 2025:
-            act.discard(p, code, "all", "past its date")
+            act.use(p, code, "all")
     (carrots,) = outlook(p).foods
     assert "as many as last year" in carrots.reckoning
     assert (carrots.put_up, carrots.pounds) == (1, 14)
