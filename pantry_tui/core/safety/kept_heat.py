@@ -41,6 +41,11 @@ def smoked(batch: Batch, clause: str) -> _Told:
             yield "nobody says how long it stood warm before it was done."
         else:
             yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
+    elif re.search(smoke.NEVER_HOT, told):
+        if _was_heated(batch):
+            yield "nobody knows that it cooked through. Record the warmth inside as temperature=..."
+        else:
+            yield "nobody knows that it cooked through, and smoke alone keeps nothing: discard."
     elif (smoke.never_so_hot(told) and min(degrees_of(told), default=_OF_AIR_F) < _OF_AIR_F) or (
         not degrees_of(told) and cool_inside(clause) and not _was_heated(batch)
     ):
@@ -72,7 +77,7 @@ def dry(method: Method, food: FoodFacts, clause: str) -> _Told:
     meat = food.group is Group.MEAT and "jerky" in food.name
     cool = smoke.never_came_to(clause) and food.group is not Group.HERB
     cool = cool or says(smoke.NOT_HOT, clause) is not None
-    if meat and (re.search(words.UNHEATED, clause) or cool):
+    if meat and (re.search(rf"{words.UNHEATED}|{smoke.NEVER_HOT}", clause) or cool):
         yield f"jerky is heated to {JERKY_F} F inside, poultry to 165 F, before it is dried."
     elif cool or smoke.drying_failed(re.sub(PURPOSE, " ", clause)):
         yield f"nobody knows that it dried through, nor how long it stood warm and moist. {_DRY_IT}"

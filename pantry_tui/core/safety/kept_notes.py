@@ -17,8 +17,9 @@ from pantry_tui.core.keeping.harm import is_tin
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety import note_smoke as smoke
+from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.safety.kept_heat import JERKY_F, dry, hottest, smoked, too_cool
-from pantry_tui.core.safety.kept_plain import plain_of_kept
+from pantry_tui.core.safety.kept_plain import off_in_the_oven, out_for_hours, plain_of_kept
 from pantry_tui.core.safety.kept_spoilage import as_sign, perishes_by_kind, spoilt, vaguely_bad
 from pantry_tui.core.safety.kept_warm import (
     EACH,
@@ -39,6 +40,7 @@ from pantry_tui.core.safety.note_labels import EITHER_WAY
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_orders import set_aside
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
+from pantry_tui.core.safety.note_raw_egg import NEST_FOUND
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_states import done_of
@@ -215,6 +217,11 @@ def _over_several(
     if late is not Late.NO and perishes():
         told = _LATE[late]
         yield f"{QUOTES}{whole(note)!r}: {told}"
+    together = "; ".join(clause for _, clause in every)
+    if off_in_the_oven(together) and perishes():
+        yield f"{QUOTES}{whole(note)!r}: {WARM}: discard."
+    elif out_for_hours(together) and perishes():
+        yield f"{QUOTES}{whole(note)!r}: {PERHAPS_WARM}"
     for (_, before), (_, clause) in pairwise(every):
         if re.search(_HOW_LONG, clause):
             for told in islice(warm(method, food, f"{before} {clause}", perishes), 1):
@@ -297,6 +304,9 @@ def _animal(method: Method, food: FoodFacts, clause: str) -> _Told:
         if says(words.SHELL_BROKEN, clause):
             # US CDC, in a column: the sign of data/signs.csv.
             yield "bacteria get in through a cracked or dirty shell: discard."
+        if affirmed(clause, NEST_FOUND):
+            # Three to five weeks in the refrigerator, from the day that is known (USDA FSIS).
+            yield "no figure begins with eggs of which nobody knows when they were laid."
     elif method is Method.FRIDGE_PICKLE and says(words.PRICKED, clause):
         # A case of botulism (US CDC, MMWR of 2000, Illinois 1997; from memory).
         yield "holes carry spores into the yolk, where no vinegar reaches them."

@@ -9,7 +9,9 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 
+from pantry_tui.core.keeping.warm import WARM_MIN
 from pantry_tui.core.safety.denial import affirmed
+from pantry_tui.core.safety.note_clock import minutes_by_the_day
 from pantry_tui.core.safety.note_words import PURPOSE
 
 _EVENT = (
@@ -46,6 +48,28 @@ _WARM = (
     r"\b(?:buffet|party|picnic|wedding|barbecue|bbq|potluck) (?:left ?overs?|rest|remains) from "
     r"(?:noon|lunch|mid ?day|the (?:afternoon|morning|day)|yesterday|earlier|1[0-2]|[1-9])\b"
 )
+#: In an oven that was off it only cools down: in two clauses as in one.
+_OFF = r"(?:off|cold|(?:switch|turn|shut)\w* off|not on|unlit|out)"
+_DARK_HOURS = (
+    r"(?:over ?night|all night|(?:till?|until) (?:the )?(?:next )?(?:morning|day|breakfast)|"
+    r"(?:the )?next (?:day|morning)|all day)"
+)
+_OVEN_OFF = (
+    rf"\b(?:in|inside)(?: the| a| our| my)?(?: {_OFF})? (?:oven|stove|grill|cooker)\b"
+    rf"(?: (?:was|is|which|that|with|the|heat|gas|it|and|then|left|door|shut|closed))* {_OFF}\b"
+    rf"(?: (?:and|left|it|them|forgotten|stayed|stood|for|there))* {_DARK_HOURS}\b|"
+    rf"\b(?:in|inside)(?: the| a| our| my)? (?:{_OFF}|cooling) (?:oven|stove|grill|cooker) "
+    rf"(?:\w+ )?{_DARK_HOURS}\b|"
+    rf"\b(?:in|inside)(?: the| a| our| my)? (?:oven|stove|grill|cooker) {_DARK_HOURS}"
+    rf"(?: (?:with|and|but|the|heat|gas|it|was|oven))* {_OFF}\b"
+)
+#: Set out for people, and from which hour to which.
+_SET_OUT = (
+    r"(?:^|\b(?:was|were|left|sat|stood|put|set|laid|been|it|them|all|dishes?|platters?) )"
+    r"(?:out|on (?:the |our )?(?:table|buffet|sideboard|counter|side)) (?:for|at|during|through|in)"
+    rf" (?:(?:the|a|our|my|his|her|birthday|garden|office|family|christmas) )*{_EVENT}\b"
+)
+_PEOPLE = r"\b(?:people|guests|persons|portions|servings|kids|children|adults|years?|boxes|jars)\b"
 _COOL = (
     r"\b(?:never (?:got|came|went|reached|rose|made it)|did not (?:get|come|go|reach)|(?:only )?"
     r"(?:got|came|reached|went) only|only (?:got|came|reached|went)|reached only)"
@@ -77,6 +101,20 @@ _OLD = (
     r"(?:days?|weeks?)? ?(?:over|past it|past (?:its|the) (?:date|day)|out of date)"
     r"(?! (?:the|ice|100|medium|easy|cooked))\b"
 )
+
+
+def off_in_the_oven(note: str) -> bool:
+    """("in the oven; off; overnight") Whether a whole note leaves it in an oven that is off."""
+    told = re.sub(r"\W+", " ", note)
+    return re.search(_OVEN_OFF, told) is not None and not re.search(_COLD, told)
+
+
+def out_for_hours(note: str) -> bool:
+    """("out for the party; 3 to 8") Whether a whole note sets it out for over two hours."""
+    if not re.search(_SET_OUT, note) or re.search(_COLD, note) or re.search(_PEOPLE, note):
+        return False
+    minutes = minutes_by_the_day(re.sub(r"\W*; ", " from ", note))
+    return minutes is not None and minutes > WARM_MIN
 
 
 def cool_inside(clause: str) -> bool:

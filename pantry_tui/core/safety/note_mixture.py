@@ -61,6 +61,16 @@ _WEAK_KINDS = (
     r"black) (?:\w+ )?vinegar\b(?!.*\b[5-9]\s*(?:%|per))|"
     r"\b(?:wine|sherry|champagne|raspberry|fruit|berry|tarragon|herb) vinegar\b|\bbalsamic\b"
 )
+#: Half of what a recipe asks: less than 5 % by as much (NCHFP, Preparing fermented and pickled
+#: foods: vinegar is not thinned below its recipe).
+_HALF_VINEGAR = (
+    r"^(?:(?:only|just|about|used|put|took|with|in|i|we|made|went) )*(?:half|0\.5|1/2)"
+    r"(?: of)?(?: (?:the|as much|my|our|usual|amount|of))* vinegar"
+    r"(?: (?:only|this time|in it|of the recipe|in the recipe|it asks|asked for|as usual))?$|"
+    r"\bvinegar (?:(?:was|is|cut|reduced|down) )*(?:halved|(?:by|in|to) (?:a )?(?:half|0\.5))\b|"
+    r"\bhalv(?:ed|ing) (?:the |my |our )?vinegar\b"
+)
+_TWO_HALVES = r"(?:\bhalf\b|\b0\.5|1/2|½).*(?:\bhalf\b|\b0\.5|1/2|½)"
 _EQUAL_PARTS = (
     r"(?:the )?(?:brine )?(?:was |at |of |is )?(?:1 ?(?:to|:) ?1|half (?:and )?half|50/50|50:50|"
     r"equal "
@@ -74,7 +84,8 @@ _RATIO = (
 )
 #: Hardly any, whatever else makes it sweet.
 _HARDLY_SUGAR = (
-    r"\bsugar ?(?:free|less)\b|\bunsweetened\b|\bketo\b|\b(?:stevia|splenda|sucralose|aspartame|"
+    r"\bsugar ?(?:free|less(?! than))\b|\bunsweetened\b|\bketo\b|"
+    r"\b(?:stevia|splenda|sucralose|aspartame|"
     r"saccharin\w*|xylitol|erythritol|monk ?fruit|allulose|sweeteners?)\b|"
     r"\bartificial\w* sweet\w*|\b(?:hardly|barely|scarcely)(?: any)? sugar\b|"
     r"\b(?:almost|next to|nearly|practically) no sugar\b|"
@@ -120,6 +131,14 @@ def weakened(method: Method, clause: str) -> bool:
     return affirmed(clause, _WATER_ADDED) and (
         not re.search(_OTHER_WATER, clause) or re.search(_OVER_THE_RECIPE, clause) is not None
     )
+
+
+def half_the_vinegar(clause: str, note: str) -> bool:
+    """Whether a clause halves the vinegar, and its note does not say that the rest is water, which
+    equal parts may be."""
+    if re.search(_TWO_HALVES, note.casefold()):
+        return False
+    return re.search(_HALF_VINEGAR, clause) is not None
 
 
 def _mostly_water(clause: str) -> bool:

@@ -69,6 +69,9 @@ _SEAL = (
     r"(?:by|with|because of) (?:the |a |their |its )?(?:rings?|bands?|clips?|tape|"
     r"rubber bands?)\b|"
     r"\bonly the (?:ring|band)s? (?:holds?|keeps?|held)\b|"
+    r"^(?:(?:1|2|3|some|all|both|several|the|a|few|of|with|and|has|have|had|their|its|now|found) )*"
+    r"(?:lids?|centres?|centers?|middles?) (?:(?:is|are|was|were|all|now|bit|a|slightly|gone|went|"
+    r"came|come|again|straight|well|right) )*up(?: (?:now|again|after(?: it)?|a bit|since))*$|"
     r"\bno (?:suction|vacuum)\b(?! (?:seal\w*|pump|bags?|pack\w*|machine))"
 )
 _SPOILT = (
@@ -76,6 +79,11 @@ _SPOILT = (
     r"(?:under|inside|below|on) (?:the |a |1 |its |of )*(?:lids?|tops?)\b|"
     r"\b(?:turn(?:ed|ing|s)?|gone|went|going)(?: \w+)? (?:in)?to (?:a )?(?:cider|wine|vinegar|"
     r"alcohol|beer|booze)\b|\b(?:cidery|boozy|winey|yeasty)\b"
+)
+#: Of what no acid was put to.
+_SOUR = (
+    r"\b(?:vinegary|sour|acid|acidic) (?:smell|whiff|odou?r|nose|reek)\b|"
+    r"\bsmell\w*(?: \w+)? (?:vinegary|sour|of vinegar|like vinegar)\b"
 )
 #: Of jam and fruit.
 _WORKING = r"\bferment(?:ed|ing|s)\b(?!.*\b(?:before|then|first)\b)"
@@ -192,6 +200,8 @@ def plainly_said(method: Method, food: FoodFacts, clause: str) -> Iterator[str]:
         if affirmed(told, _SEAL):
             yield "seal"
         if affirmed(told, _SPOILT):
+            yield SPOILT
+        if method is Method.PRESSURE and food.acidity is Acidity.LOW_ACID and affirmed(told, _SOUR):
             yield SPOILT
         if (method is Method.JAM or _may_work(food)) and affirmed(told, _WORKING):
             yield SPOILT

@@ -35,6 +35,19 @@ _AT_HOME = (
 _LIKE = r"\b(?:like|as good as|beside|next to|instead of|than|tastes?|style)\b.*"
 _SHOP = frozenset({Method.BOUGHT, Method.FRESH, Method.FRIDGE_PICKLE, Method.VINEGAR_PICKLE})
 _MADE = frozenset({Group.RELISH, Group.SWEET, Group.DAIRY, Group.MEAL, Group.DRINK, Group.EGG})
+#: Eggs of which nobody knows how old they are: a nest that was come upon.
+NEST_FOUND = (
+    r"\bnests?\b(?!.*\bempty\b).*\b(?:unknown|unsure|no idea|not (?:know|sure)|nobody knows|how "
+    r"old|abandoned|deserted)\b|"
+    r"\b(?:hidden|stray|secret|lost|abandoned|deserted|old|stolen|forgotten|unknown|wild) nests?\b"
+    r"(?! ?box)|\b(?:found|discovered|came (?:up)?on|stumbled)\b(?: \w+){0,3} nests?\b"
+    r"(?! ?box)|\b(?:found|discovered|laid)(?: (?:them|these|it|some))? (?:in|under|behind|among|"
+    r"beneath) (?:the |a |some |our )?(?:hay\w*|straw|hedge\w*|bush\w*|barn|shed|nettles|grass|"
+    r"wood ?pile|log ?pile|compost|brambles?|undergrowth|weeds)\b|"
+    r"\b(?:age (?:is |was )?unknown|unknown age|of no known age|"
+    r"(?:no idea|not know|not sure|unsure|nobody knows|no telling|unknown) (?:of )?"
+    r"(?:how (?:old|long)|when (?:it|they|she|these) (?:was|were|laid)|the age))\b"
+)
 
 
 @lru_cache(maxsize=512)

@@ -151,6 +151,19 @@ _FINISHED = (
     r"\bre ?(?:lit|light\w*|start\w*|fill\w*|fuell?\w*)\b|\b(?:lit|lighted|started|back on|"
     r"dried|smoked) (?:it |them |up )?(?:again|on|anew|some more|further)\b|\bback on\b"
 )
+#: It was cold as it was dried or smoked: said of the food or of what should have heated it, and no
+#: word of spice ("not hot") or of a kitchen.
+NEVER_HOT = (
+    r"^(?:(?:the|it|they|these|this|all|but|and|just|only|really|meat|fish|beef|venison|turkey|"
+    r"strips|slices|jerky|fillets?|trout|salmon|eels?|mackerel|herrings?|smoker|smoke|smoking|fire|"
+    r"dryer|drier|dehydrator|oven|chamber|inside|middle|centre|center|core|of) )*"
+    r"(?:never(?: (?:got|gets?|was|were|went|became|came|ran))?|"
+    r"did not(?: (?:get|become|go|come|run))|hardly (?:got|came|went)|barely (?:got|came|went))"
+    r"(?: (?:really|even|quite|properly|up|very|at all|any|even a bit))* (?:hot|warm)"
+    r"(?: (?:at all|through|inside|enough|in there|in the middle|to the middle))*$|"
+    r"^(?:(?:it|they|meat|fish|was|were|all|just|only) )*(?:dried|smoked) (?:\w+ )?without "
+    r"(?:any )?(?:heat|warmth)$"
+)
 _NUMBER = r"(\d+(?:\.\d+)?)\s*(?:°|deg(?:rees)?\b)?\s*(?:f|c)\b"
 #: Its warmth stayed below that.
 _NEVER_SO_HOT = (

@@ -26,6 +26,7 @@ from pantry_tui.core.safety.note_hours import in_figures
 from pantry_tui.core.safety.note_labels import in_words
 from pantry_tui.core.safety.note_mixture import (
     another_form,
+    half_the_vinegar,
     weakened,
 )
 from pantry_tui.core.safety.note_numbers import differs
@@ -123,8 +124,9 @@ def doubted_notes(
             against += [f"Its note says {words!r}: not checked. {more[0]}"] if more else []
         if "altitude" not in said and high_up(method, altitude_ft, clause):
             against.append(_not_checked(words, "altitude"))
-        if method is Method.FRIDGE_PICKLE and weakened(
-            method, re.sub(terms.NO_HARM, " fine ", clause)
+        if method is Method.FRIDGE_PICKLE and (
+            weakened(method, re.sub(terms.NO_HARM, " fine ", clause))
+            or half_the_vinegar(clause, note)
         ):
             against.append(_not_checked(words, "vinegar"))
         if method in SALTED and affirmed(clause, terms.SALT_CUT):

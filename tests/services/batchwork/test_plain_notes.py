@@ -38,6 +38,9 @@ LINES = {
 }
 GOOD = {
     "beans": """
+washed up the lids
+picked in frost
+no sour smell
 no vacuum sealer here
 followed the guide to the letter
 hot pack
@@ -190,6 +193,7 @@ jar on its side for a day
 2 tablespoons of lemon juice per quart
 """,
     "jam": """
+three cups of sugar less than gran, low sugar pectin
 turned once while cooling so that the fruit spreads
 splash of lemon
 a pinch of cinnamon
@@ -305,6 +309,8 @@ out of the pot, cooled in ice water, in the freezer by noon
 peas left out all night before they were blanched
 """,
     "lasagne": """
+for the party, 3 to 8 guests
+in the fridge overnight
 for Monday's lunch
 ate at 7, away by 8
 extra cheese on top
@@ -328,6 +334,8 @@ for the party, served 4-6
 for the egg hunt at 9, in the fridge until then
 """,
     "eggs": """
+from the nest box
+6 in the nest this morning
 for the Easter cake
 from Rosa's hens
 collected twice a day
@@ -355,6 +363,8 @@ no drops on the glass
 soft but dry inside
 """,
     "jerky": """
+not hot
+kitchen never got hot
 blotted the fat
 lean beef
 in the oven at 275 F for ten minutes after drying
@@ -365,6 +375,8 @@ marinated overnight in the fridge
 a bit salty
 """,
     "trout": """
+never warm on the way home
+fridge never warm
 to 160 F inside for half an hour
 from the lake, gutted at once, on ice
 alder smoke
@@ -408,6 +420,8 @@ strained through a cloth
 sloes pricked after the first frost
 """,
     "fridge pickles": """
+half vinegar, half water
+half cider vinegar, half white
 ready after three days
 vinegar brought to the boil first
 brine clear
@@ -426,6 +440,8 @@ bought on offer, frozen the same day
 }
 BAD = {
     "beans": """
+stood outside in frost, lids up
+vinegary smell
 a third of the water lost from the canner
 jars in ice water for two hours
 dog got sick from it
@@ -575,6 +591,7 @@ lid popped up within an hour
 rats in the cellar, one lid gnawed
 """,
     "tomatoes": """
+vinegary smell, lid up
 sealed from the heat of the sauce
 inverted for five minutes instead of boiling
 open kettle
@@ -707,6 +724,8 @@ drips at the bottom of the bag, had thawed
 went soft and froze again
 """,
     "lasagne": """
+out for the party, 3 to 8
+in the oven, off, overnight
 nobody put them away until morning
 forgot it in the car
 smells sour
@@ -737,6 +756,8 @@ cleared at 4, on the table at 12.30
 egg hunt buffet 9-1
 """,
     "eggs": """
+an egg nest of unknown age
+found in the hay
 smell rotten
 cracked ones among them
 two have cracks
@@ -765,6 +786,7 @@ moths in the jar
 musty smell
 """,
     "jerky": """
+meat never got hot
 smells off
 slimy
 dried at 120 F only
@@ -775,6 +797,7 @@ smells rancid
 dried without heating the meat
 """,
     "trout": """
+smoke only, never warm
 sticky and sour
 left on the counter all day
 bloated pack
@@ -831,6 +854,7 @@ bubbles
 lid bulging
 """,
     "fridge pickles": """
+half vinegar
 slimy
 mould on the brine
 lid bulges
