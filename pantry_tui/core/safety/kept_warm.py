@@ -118,6 +118,18 @@ def found_warm(
             )
 
 
+#: What is put to a pot of before is as old as the pot.
+_TOPPED_UP = (
+    r"\btop(?:ped)? up (?:the|an|our|my)? ?(?:old|last|leftover|left over)\b|"
+    r"\btop(?:ped)? up with (?:(?:some|a|bit|of|the) )*(?:fresh|new|more|today)\b(?! (?:cream|herbs?|"
+    r"parsley|basil|pepper|water|milk))|"
+    r"\b(?:what was left|left ?overs?|the rest|remains) (?:of|from) (?:\w+day|yesterday|last)\w*\b.*"
+    r"\b(?:new|fresh|more)\b|"
+    r"\b(?:old|last \w+|\w+day) (?:\w+ )?(?:mixed|stretched|topped up|eked out) with (?:\w+ )?"
+    r"(?:new|fresh|more)\b"
+)
+
+
 def warm(
     method: Method, food: FoodFacts, clause: str, perishes: Callable[[], bool]
 ) -> Iterator[str]:
@@ -128,6 +140,11 @@ def warm(
         method is Method.FROZEN or perishes()
     ):
         yield _SINCE_WHEN
+    if method is Method.MEAL and re.search(_TOPPED_UP, clause):
+        yield (
+            "its days begin with the oldest that is in it. Record when that was made; if the note "
+            "means something else, put it right."
+        )
     if says(words.EXPIRED, clause) and perishes():
         yield "no figure begins with what was past its last day."
     # What went before the cold was out of it.

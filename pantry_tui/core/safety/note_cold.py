@@ -35,6 +35,7 @@ _OPEN = (
     rf"shelves|since|house|with|when|and|to|as|only|it|the|by hand)\b)|"
     rf"(?:{DENIED}) (?:quite |properly |fully )?(?:clos\w*|shut\w*|latch\w*|sealed?))"
 )
+_DAY = r"(?:mon|tues?|wednes|thurs?|fri|satur|sun|yester)day\b"
 NO_POWER = (
     rf"{_COLD}{_DOOR}{_SO}{_OFF}\b|{_COLD}{_DOOR}{_SO}{_OPEN}|"
     r"\b(?:power|electric\w*|current|plug)"
@@ -43,7 +44,15 @@ NO_POWER = (
     r"at|over|for|all|during|while|when|last|on|this|again|twice|about|after|around)\b)|\bpower "
     r"(?:cut|outage|failure)\b|\bblack ?out\b|\b(?:lost|no) (?:the )?power\b|\b(?:door|lid)\b(?: "
     r"\w+){0,2} ajar\b|\bleft (?:the |our )?(?:fridge|refrigerator|freezer)(?: door| lid)? (?:wide "
-    r")?open\b|\b(?:broken|faulty|dead|failing|un ?plugged) (?:fridge|refrigerator|freezer)\b"
+    r")?open\b|\b(?:broken|faulty|dead|failing|un ?plugged) (?:fridge|refrigerator|freezer)\b|"
+    r"\b(?:fuse|breaker|circuit|rcd|mains)(?: (?:was|had|has|box))* (?:went|gone|blew|blown|"
+    r"tripped|off|out|popped|down)\b|"
+    r"\b(?:power|electric\w*|current)(?: (?:just|only|was|had))* (?:blip\w*|flicker\w*|dipped|"
+    r"hiccup\w*)\b|"
+    rf"\b(?:power|electric\w*|current) (?:went|gone) (?:from )?{_DAY}|"
+    rf"{_COLD}{_DOOR}(?: (?:was|were|had been|got|stood))? (?:propped|wedged|jammed|stuck) "
+    r"(?:\w+ )?open\b|\b(?:door|lid) of (?:the |our )?(?:chest|freezer|fridge|refrigerator)"
+    rf"(?: (?:was|were|had been))* (?:{DENIED} (?:\w+ )?(?:shut|closed)|(?:left |propped |wedged |wide )*open)\b"
 )
 _WARM = (
     rf"{_COLD}(?: (?!{DENIED}\b)\w+){{0,2}}? (?:too |rather |quite |a bit |very |luke ?)*"
@@ -73,6 +82,8 @@ _FOUND_AT = (
     r"arrival|collected|collection|opened|today|now|delivered|delivery|is|in|taken|morning|bought|"
     rf"said|showed|says|shows|received|receipt|packed))* {_NUMBER}"
 )
+#: How warm what keeps it frozen ran, where nobody says what did.
+_RAN_AT = rf"^(?:(?:it|which|that|and|then) )*(?:ran|running|runs|sat|stood|was set) at {_NUMBER}"
 #: Food that comes to be cold there, or is warmed after it.
 _OF_FOOD = (
     r"\b(?:cool\w*|chill\w*|inside the|internal|oven|heated|reheat\w*|put|went in|into|before|"
@@ -97,7 +108,8 @@ def too_warm(clause: str, degrees: Sequence[float], *, frozen: bool = False) -> 
     ice = re.search(r"freez", clause) or (frozen and not re.search(r"fridge|refriger", clause))
     most = _FREEZER_F if ice else _FRIDGE_F
     read = re.search(_READ_AT, clause) or re.search(_FOUND_AT, clause)
-    told = list(degrees) if read or re.search(_READ_IN, clause) else []
+    ran = frozen and re.search(_RAN_AT, clause)
+    told = list(degrees) if read or ran or re.search(_READ_IN, clause) else []
     if read and not degrees:
         told.append(float(read[1]))
     return any(most < one < _ROOM_F for one in told)

@@ -114,9 +114,12 @@ _SMOKED = r"\bsmoked\b(?! (?:paprika|salt|garlic|pepper|chilli|tea))"
 _SOUR = (Method.VINEGAR_PICKLE, Method.FRIDGE_PICKLE)
 
 
-def weakened(method: Method, clause: str) -> bool:
-    """Whether the words say that a pickle has more water, or another vinegar, than its record."""
+def weakened(method: Method, clause: str, note: str = "") -> bool:
+    """Whether the words say that a pickle has more water, or another vinegar, than its record; a
+    `note` whose other half is vinegar may serve in a refrigerator."""
     if method not in _SOUR:
+        return False
+    if re.search(_TWO_HALVES, note.casefold()) and re.fullmatch(r"(?:half|0\.5) water", clause):
         return False
     if any(affirmed(clause, one) for one in (_OTHER_VINEGAR, _LITTLE_VINEGAR, _USED_BRINE)):
         return True

@@ -52,6 +52,12 @@ _PROCESS = (
     # Filled hot and shut, and no more.
     r"^(?:just|only|simply) (?:(?:put|poured|filled|ladled|the|some) )*(?:boiling|hot) "
     r"(?:\w+ ){1,2}(?:in|into) (?:\w+ )?jars\b|"
+    # The heat was lost while they were in.
+    r"\b(?:power|electric\w*|gas|heat|burner|hob|stove|fuse|breaker)(?: \w+){0,2} (?:blip\w*|"
+    r"flicker\w*|tripp\w*|cut out|went (?:out|off)|gone|gave out|failed|died|dropped out|was "
+    r"(?:off|out)|blew)(?: \w+){0,3} (?:while|during|as|when|in the middle|half ?way|"
+    r"mid ?way|part ?way)"
+    r"(?: (?!cool|rest|done|out\b)\w+)*$|"
     # A gauge that reads wrong.
     r"\bmanometer broken\b"
 )

@@ -34,7 +34,7 @@ from pantry_tui.core.safety.note_plain import high_up, plainly_said
 from pantry_tui.core.safety.note_pots import boiled_instead, cooked_first
 from pantry_tui.core.safety.note_recipe import meat_in_it, more_of_what_is_low, without_fewer
 from pantry_tui.core.safety.note_share import share
-from pantry_tui.core.safety.note_spoilage import spoilt
+from pantry_tui.core.safety.note_spoilage import may_poison, spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_times import how_long
 from pantry_tui.core.safety.note_ways import another_way
@@ -125,7 +125,7 @@ def doubted_notes(
         if "altitude" not in said and high_up(method, altitude_ft, clause):
             against.append(_not_checked(words, "altitude"))
         if method is Method.FRIDGE_PICKLE and (
-            weakened(method, re.sub(terms.NO_HARM, " fine ", clause))
+            weakened(method, re.sub(terms.NO_HARM, " fine ", clause), note)
             or half_the_vinegar(clause, note)
         ):
             against.append(_not_checked(words, "vinegar"))
@@ -235,6 +235,8 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         plain = re.sub(terms.NO_HARM, " fine ", plain)
     if another_way(plain) or _went_wrong(plain) or boiled_instead(method, food, clause):
         yield ""
+    if may_poison(food, plain):
+        yield terms.SPOILT
     if more_of_what_is_low(method, food, clause) or meat_in_it(method, food, clause):
         yield ""
     yield from gone_wrong(method, plain)

@@ -36,7 +36,36 @@ LINES = {
     "tomatoes": "6 pint jars tomatoes, boiling-water canned, larder, 20 nov, minutes=85 acid=lemon",
     "trout": "2 packs smoked trout, hot smoked, fridge, 2026-11-25",
 }
+LINES |= {
+    "mushrooms": "1 lb dried mushrooms, larder, 2026-09-01",
+    "nettles": "1 jar nettles, dried, larder, 2026-06-01",
+    "rhubarb": "5 1-lb bags rhubarb, frozen, chest, 2026-06-01",
+    "apricots": "4 pint jars apricots, boiling-water canned, larder, 2026-11-20, minutes=25",
+}
 GOOD = {
+    "mushrooms": """
+picked in the woods with the club, kind certain
+from the market
+mixed with salt
+sliced thin, kind of leathery
+not sure how long they took
+""",
+    "nettles": """
+gloves on
+young tops from behind the barn
+not sure this is enough for winter
+""",
+    "rhubarb": """
+leaves cut off
+leaves composted
+no leaves
+pink stalks
+""",
+    "apricots": """
+stones taken out
+with a stick of vanilla
+halved
+""",
     "beans": """
 washed up the lids
 picked in frost
@@ -309,6 +338,9 @@ out of the pot, cooled in ice water, in the freezer by noon
 peas left out all night before they were blanched
 """,
     "lasagne": """
+topped up with fresh cream
+topped with more cheese
+leftovers from sunday
 for the party, 3 to 8 guests
 in the fridge overnight
 for Monday's lunch
@@ -439,7 +471,26 @@ bought on offer, frozen the same day
 """,
 }
 BAD = {
+    "mushrooms": """
+foraged, not sure of the kind
+mixed bag from the woods
+wild, unidentified
+might be false ones
+""",
+    "nettles": """
+might be hemlock among it
+""",
+    "rhubarb": """
+with the leaves
+""",
+    "apricots": """
+with elderflower and a few noyaux
+with crushed stones for flavour
+""",
     "beans": """
+power blipped while they were in
+gas ran out, burner went out half way
+fuse blew during the processing
 stood outside in frost, lids up
 vinegary smell
 a third of the water lost from the canner
@@ -707,6 +758,12 @@ left out all night
 melted in the car and froze again
 """,
     "chicken": """
+fuse went, no idea how long
+storm, electricity gone Friday to Sunday
+thermostat was set wrong, ran at 35F
+breaker tripped while we were away
+lid of the chest not shut since Friday
+freezer lid was propped open over the weekend
 thawed, then forgot it
 grey and smells
 in the boot of the car all afternoon
@@ -724,6 +781,9 @@ drips at the bottom of the bag, had thawed
 went soft and froze again
 """,
     "lasagne": """
+topped up with fresh stew on the 28th
+topped up the old pot
+what was left of tuesday with some new
 out for the party, 3 to 8
 in the oven, off, overnight
 nobody put them away until morning
