@@ -121,10 +121,10 @@ def found_warm(
 #: What is put to a pot of before is as old as the pot.
 _TOPPED_UP = (
     r"\btop(?:ped)? up (?:the|an|our|my)? ?(?:old|last|leftover|left over)\b|"
-    r"\btop(?:ped)? up with (?:(?:some|a|bit|of|the) )*(?:fresh|new|more|today)\b(?! (?:cream|herbs?|"
-    r"parsley|basil|pepper|water|milk))|"
-    r"\b(?:what was left|left ?overs?|the rest|remains) (?:of|from) (?:\w+day|yesterday|last)\w*\b.*"
-    r"\b(?:new|fresh|more)\b|"
+    r"\btop(?:ped)? up with (?:(?:some|a|bit|of|the) )*(?:fresh|new|more|today)\b"
+    r"(?! (?:cream|herbs?|parsley|basil|pepper|water|milk))|"
+    r"\b(?:what was left|left ?overs?|the rest|remains) (?:of|from) (?:\w+day|yesterday|last)\w*"
+    r"\b.*\b(?:new|fresh|more)\b|"
     r"\b(?:old|last \w+|\w+day) (?:\w+ )?(?:mixed|stretched|topped up|eked out) with (?:\w+ )?"
     r"(?:new|fresh|more)\b"
 )

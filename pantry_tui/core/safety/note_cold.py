@@ -52,7 +52,8 @@ NO_POWER = (
     rf"\b(?:power|electric\w*|current) (?:went|gone) (?:from )?{_DAY}|"
     rf"{_COLD}{_DOOR}(?: (?:was|were|had been|got|stood))? (?:propped|wedged|jammed|stuck) "
     r"(?:\w+ )?open\b|\b(?:door|lid) of (?:the |our )?(?:chest|freezer|fridge|refrigerator)"
-    rf"(?: (?:was|were|had been))* (?:{DENIED} (?:\w+ )?(?:shut|closed)|(?:left |propped |wedged |wide )*open)\b"
+    rf"(?: (?:was|were|had been))* (?:{DENIED} (?:\w+ )?(?:shut|closed)|"
+    r"(?:left |propped |wedged |wide )*open)\b"
 )
 _WARM = (
     rf"{_COLD}(?: (?!{DENIED}\b)\w+){{0,2}}? (?:too |rather |quite |a bit |very |luke ?)*"

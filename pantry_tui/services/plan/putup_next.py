@@ -25,6 +25,7 @@ from pantry_tui.reference.yields import load_yields
 from pantry_tui.services.books.past import TOO_MUCH, Came, Past, by_food
 from pantry_tui.services.books.rows import FoodYear, Way
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.plan.eaten import by_week
 from pantry_tui.services.plan.nouns import counted_as
 from pantry_tui.services.plan.own_yields import own_yields
 from pantry_tui.services.plan.portions import MISSING, holds, leavings_of, whole
@@ -171,7 +172,10 @@ def demand(
 
 
 def _none_eaten(p: Pantry, years: Sequence[FoodYear]) -> bool:
-    """Neither this year nor in the one before; what was made into something else is wanted."""
+    """Neither this year nor in the one before, by who books what it eats; what was made into
+    something else is wanted."""
+    if not by_week(p):
+        return False
     late = p.today - timedelta(weeks=YEAR_WEEKS)
     lately = [year for year in years if (year.end or p.today) > late]
     return not any(year.eaten + year.unrecorded + year.repacked for year in lately)

@@ -309,6 +309,9 @@ def test_what_nobody_ate_in_a_year_is_not_put_up_again(p: Pantry) -> None:
     act.discard(p, lost, "all", "past its date")
     act.give(p, given, 4, "Aunt Sunniva")
     up(p, "2 pint jars pears, boiling-water canned, larder, 2026-09-01")
+    assert jars(outlook(p), "applesauce") != 0, "who books no eating may have eaten them all"
+    peaches = up(p, "3 pint jars peaches, boiling-water canned, larder, 2025-09-01")
+    act.use(p, peaches)
     found = outlook(p)
     assert jars(found, "applesauce") == 0
     assert "none eaten in a year" in of(found, "applesauce").reckoning
