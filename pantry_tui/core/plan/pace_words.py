@@ -178,11 +178,7 @@ def pace_in_words(
     if hurry := pressing(pace, unit, passing):
         if pace.tight is not None and found.lost >= unit.servings / 2:
             one = unit.count(found.lost) == 1
-            verb = (
-                passing.replace("pass their", "passes its").replace("go ", "goes ")
-                if one
-                else passing
-            )
+            verb = _of_one(passing) if one else passing
             rate, by = a_week(pace.needs, unit), dates.say(pace.tight)
             return f"{head}: {rate} by {by}, or {_as_now(found.lost, unit)} {verb}."
         return f"{head}: {hurry}."  # it is eaten fast enough, or nobody knows
