@@ -12,6 +12,7 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.lots import discarded_by
 from pantry_tui.core.plan.menu import Candidate, Dish, Needs, Pick, Why, Wishes
 from pantry_tui.core.plan.room import keeps
 from pantry_tui.core.plan.schedule import Credit
@@ -332,6 +333,11 @@ def test_no_week_breaks_the_laws(
     Appetite(1, groups={"vegetable": 0.5}, meals=2),
     Needs({}, {}),
 )
+@example(
+    [jar("0", servings=4.0, last=START, safe_until=START + timedelta(days=1), bulk=True)],
+    Appetite(1, meals=1),
+    Needs({}, {}),
+)
 def test_ceilings_hold_for_all_that_is_not_forced(
     stock: list[Candidate], eats: Appetite, need: Needs
 ) -> None:
@@ -344,6 +350,9 @@ def test_ceilings_hold_for_all_that_is_not_forced(
         forced = {Why.MUST} if group in eats.groups else {Why.MUST, Why.TABLE, Why.GUESTS}
         picks = [p for p in found.picks if p.candidate.group is group and p.why not in forced]
         lost = Why.DUE, Why.BEGIN
+        # And no ceiling keeps what must be discarded by the end of the week from the table.
+        end = START + timedelta(days=6)
+        picks = [p for p in picks if not discarded_by(p.candidate, end)]
         days = Counter(p.day for p in found.picks)
         picks = [
             p
