@@ -10,7 +10,7 @@ from pantry_tui.app.format import Column, clip, day
 from pantry_tui.core.line.days import readings
 from pantry_tui.core.text import agreed, clean, counted
 from pantry_tui.services.batchwork.detail_columns import DETAILS
-from pantry_tui.services.batchwork.importing import Imported
+from pantry_tui.services.batchwork.imported import Imported
 from pantry_tui.services.batchwork.mapped import Sheet, Taken
 from pantry_tui.services.batchwork.undated import OTHERWISE
 from pantry_tui.services.rows import Ask

@@ -9,7 +9,7 @@ from functools import lru_cache
 
 from pantry_tui.core.amounts import MOST, UNITS, Amount, fractions_spelled
 from pantry_tui.core.canned import LIDDED
-from pantry_tui.core.words import Group, Method
+from pantry_tui.core.words import Method
 
 
 class Vessel(StrEnum):
@@ -57,12 +57,12 @@ _BY_VOLUME = r"\b(jar|bottle|jug)"
 
 @lru_cache(maxsize=4096)
 def vessel_of(
-    method: Method, size: str, unit: str | None = None, group: Group | None = None
+    method: Method, size: str, unit: str | None = None, *, in_shell: bool = False
 ) -> Vessel:
     """How what is put up so is drawn from (`size` as "pint jars"); `unit` is that of what it
-    holds, "" for pieces, None where nobody knows."""
+    holds, "" for pieces, None where nobody knows; `in_shell` of eggs."""
     said = size.casefold()
-    if group is Group.EGG and method in _AS_LAID and unit == "" and re.search(_BOXED, said):
+    if in_shell and method in _AS_LAID and unit == "" and re.search(_BOXED, said):
         return Vessel.PIECES
     if method in LIDDED:
         return Vessel.CLOSED

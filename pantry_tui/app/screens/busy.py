@@ -18,7 +18,8 @@ from textual.screen import ModalScreen
 from textual.widgets import Static
 
 from pantry_tui.errors import PantryError, Refused
-from pantry_tui.services.batchwork.importing import Imported, import_beside, import_list
+from pantry_tui.services.batchwork.imported import Imported
+from pantry_tui.services.batchwork.importing import import_beside, import_list
 from pantry_tui.services.batchwork.mapped import Taken
 
 if TYPE_CHECKING:

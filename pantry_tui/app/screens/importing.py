@@ -26,7 +26,7 @@ from pantry_tui.paths import typed_path
 from pantry_tui.services.batchwork import mapped
 from pantry_tui.services.batchwork.bare_units import read_units
 from pantry_tui.services.batchwork.columns import ENDINGS
-from pantry_tui.services.batchwork.importing import Imported
+from pantry_tui.services.batchwork.imported import Imported
 from pantry_tui.services.batchwork.mapped import Sheet, Taken
 from pantry_tui.services.rows import Ask, Done
 

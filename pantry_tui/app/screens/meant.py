@@ -11,7 +11,6 @@ from typing import Any
 from pantry_tui.app.format import clip
 from pantry_tui.app.widgets.line import Key, Line, stands_for
 from pantry_tui.core.vessels import Vessel, vessel_of
-from pantry_tui.core.words import Group
 from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import repack
 from pantry_tui.services.pantry import Pantry
@@ -52,8 +51,8 @@ def pieces_of(row: DueRow | None) -> int:
     else."""
     if row is None or row.left.unit != "pieces" or row.left.amount < 2:
         return 0
-    group = Group.EGG if row.food.endswith("eggs") else None
-    loose = vessel_of(row.method, row.size, "", group) is Vessel.PIECES
+    in_shell = row.food.endswith("eggs") and "hard" not in row.food
+    loose = vessel_of(row.method, row.size, "", in_shell=in_shell) is Vessel.PIECES
     return int(row.left.amount) if loose else 0
 
 

@@ -105,7 +105,7 @@ class _Batch:
         """What one container of it holds at first, and what it stands in."""
         held = self.amount or contents_of(self.batch.size) or ONE
         mine = self.batch
-        return held, vessel_of(mine.method, mine.size, held.unit, mine.food.group)
+        return held, vessel_of(mine.method, mine.size, held.unit, in_shell=mine.food.in_shell)
 
     def take(self, event: Event) -> None:
         """One event; what it says of other batches is passed over."""

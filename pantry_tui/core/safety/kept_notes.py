@@ -40,6 +40,7 @@ from pantry_tui.core.safety.note_labels import EITHER_WAY
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_orders import set_aside
 from pantry_tui.core.safety.note_packs import PACKED, of_packs
+from pantry_tui.core.safety.note_poison import may_poison
 from pantry_tui.core.safety.note_raw_egg import NEST_FOUND
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
@@ -192,6 +193,8 @@ def _against(
         yield from warm(method, food, clause, perishes)
         cooked = method is Method.MEAL or bool(food.classes & {"cooked", "stock"})
         yield from plain_of_kept(clause, perishes, cooked=cooked)
+    if may_poison(food, clause, batch.note):
+        yield "it may poison: discard it, unless who knows the kind for certain has looked at it."
     yield from spoilt(method, food, clause, signs)
     yield from _touched(method, food, clause, signs)
     if method in PACKED:

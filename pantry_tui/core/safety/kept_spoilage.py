@@ -25,7 +25,6 @@ from pantry_tui.core.safety.note_spoilage import (
     WORKED,
     gassy,
     ill_of_else,
-    may_poison,
 )
 from pantry_tui.core.safety.said import meant
 from pantry_tui.core.safety.signs import THROWN, Sign, SignVerdict, signs_for
@@ -93,9 +92,7 @@ def spoilt(
             told = rf"{told}|{_SOUR_NOW}"
     if food.group in (Group.MEAT, Group.FISH) and method not in _DRY:
         told = rf"{told}|{words.STICKY}"
-    if may_poison(food, clause):
-        yield "it may poison: discard it, unless who knows the kind for certain has looked at it."
-    elif says(FLOOD, clause) and not re.search(OF_THE_LAND, clause):
+    if says(FLOOD, clause) and not re.search(OF_THE_LAND, clause):
         yield "what flood water carried cannot be kept out for certain: do not taste it."
     elif says(ILL, clause) and not ill_of_else(clause):
         yield from _means(method, food, clause, signs)

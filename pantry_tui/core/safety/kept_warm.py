@@ -12,6 +12,7 @@ from pantry_tui.core.keeping.warm import HOT_F, HOT_MIN, WARM_MIN
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety import note_cold as cold_words
+from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.safety.measured import all_fahrenheit
 from pantry_tui.core.safety.note_clock import (
     COLD_AFTER,
@@ -90,17 +91,61 @@ def minutes_of(clause: str) -> int | None:
     return round(max(told)) if told else None
 
 
-def degrees_of(clause: str) -> list[float]:
-    """Every warmth that is named with its unit, in °F."""
-    told = [f"{many} {unit}" for many, unit in re.findall(DEGREES, clause)]
-    return [one for each in told for one in all_fahrenheit(each)]
-
-
 #: What was done to a crop before it was frozen.
 _BEFORE_FREEZING = (
     r"\b(?:before|pick\w*|harvest\w*|garden|field|shell\w*|blanch\w*|sort\w*|froze\w*|freez\w*|"
     r"cool\w*|dry\w*|drain\w*|wash\w*|unblanched|then|first)\b"
 )
+#: What is put to a pot of before is as old as the pot.
+_OLD = (
+    r"(?:old|left ?over|perpetual|last (?:week|month|year)(?:'?s)?|(?:mon|tues|wednes|thurs|fri|"
+    r"satur|sun|yester)day(?:'?s)?)"
+)
+_TOPPED_UP = (
+    rf"\btop(?:ped)? up (?:with )?(?:(?:the|an|our|my|some|a|bit|of) )*{_OLD}\b|"
+    rf"\b(?:what was left|left ?overs?|the rest|remains|rest) (?:of|from) {_OLD}\b(?:.*\b(?:new|"
+    rf"fresh|more)\b|.*\bin it\b)|"
+    rf"\b{_OLD} (?:\w+ ){{0,2}}(?:mixed|stretched|topped up|eked out|stirred in|kept going)\b|"
+    rf"\b(?:added|put|stirred|mixed|poured)(?: \w+)? (?:to|into|with|in) (?:the |an |our "
+    rf")?{_OLD}\b|"
+    rf"\b(?:new|fresh)(?: \w+)? (?:in|to|into) (?:the |an )?{_OLD}\b|\bperpetual\b|"
+    r"\btop(?:ped)? up (?:the |our )?\w+ from last\b"
+)
+#: Of a pot of food: more of it, and no garnish.
+_MORE_OF_IT = (
+    r"\btop(?:ped)? up with (?:(?:some|a|bit|of|the) )*(?:fresh|new|more|today)\b"
+    r"(?! (?:cream|herbs?|parsley|basil|pepper|water|milk))"
+)
+#: What is taken of day by day, and has a day from which it counts.
+_COUNTED = frozenset({Method.MEAL, Method.IN_OIL, Method.FRIDGE_PICKLE})
+#: What a chest shows, and who opened it, in other words.
+_CHEST = (
+    r"\boutage\b|\b(?:un ?plugged|plug pulled|pulled the plug|(?:socket|main switch|switch)(?: "
+    r"\w+){0,2} "
+    r"off)\b|\b(?:lid|door)(?: \w+){0,2} (?:not|never)(?: \w+){0,2} (?:close\w*|shut|down)\b|"
+    r"\b(?:lid|door) (?:was )?propped\b|\b(?:bags?|packs?|boxes) (?:\w+ )?(?:soft|floppy|wet|"
+    r"limp)\b|"
+    r"\bnot (?:quite |all the way |fully )*frozen (?:any ?more|through any ?more)\b|"
+    r"\b(?:puddle|water|blood)(?: \w+){0,3} (?:under|in the bottom of|below|bottom of) (?:the "
+    r")?(?:chest|freezer)\b|"
+    r"\b(?:ice|frost)(?: \w+){0,2} gone\b|\bice cream (?:was |is )?(?:soup|liquid|soft|runny)\b|"
+    r"\bchest (?:\w+ )?warm\b"
+)
+#: It held, or nothing was in it yet.
+_HELD = (
+    r"\b(?:clean\w*|empty|before (?:i |we )?(?:fill\w*|load\w*)|filled (?:later|after)|briefly|"
+    r"once|twice|"
+    r"(?:and|then) (?:shut|closed)|while (?:i|we) (?:sort|load|fill|look|pack)\w*|(?:one|two|1|2) "
+    r"minutes?|"
+    r"lamp|light|bulb|in town|not here|only|next door|still (?:hard|solid|frozen)|stayed)\b|"
+    r"\bno (?:power )?(?:cuts?|problems?|outages?|failures?|trouble)\b"
+)
+
+
+def degrees_of(clause: str) -> list[float]:
+    """Every warmth that is named with its unit, in °F."""
+    told = [f"{many} {unit}" for many, unit in re.findall(DEGREES, clause)]
+    return [one for each in told for one in all_fahrenheit(each)]
 
 
 def found_warm(
@@ -118,29 +163,20 @@ def found_warm(
             )
 
 
-#: What is put to a pot of before is as old as the pot.
-_TOPPED_UP = (
-    r"\btop(?:ped)? up (?:the|an|our|my)? ?(?:old|last|leftover|left over)\b|"
-    r"\btop(?:ped)? up with (?:(?:some|a|bit|of|the) )*(?:fresh|new|more|today)\b"
-    r"(?! (?:cream|herbs?|parsley|basil|pepper|water|milk))|"
-    r"\b(?:what was left|left ?overs?|the rest|remains) (?:of|from) (?:\w+day|yesterday|last)\w*"
-    r"\b.*\b(?:new|fresh|more)\b|"
-    r"\b(?:old|last \w+|\w+day) (?:\w+ )?(?:mixed|stretched|topped up|eked out) with (?:\w+ )?"
-    r"(?:new|fresh|more)\b"
-)
-
-
 def warm(
     method: Method, food: FoodFacts, clause: str, perishes: Callable[[], bool]
 ) -> Iterator[str]:
     """What a clause says of time in the warm; `perishes`: whether it must go after two hours."""
-    if cold_words.without_cold(clause) and (method is Method.FROZEN or perishes()):
+    frozen = method is Method.FROZEN
+    off = cold_words.without_cold(clause) or (frozen and affirmed(clause, _CHEST))
+    if off and not re.search(_HELD, clause) and (frozen or perishes()):
         yield "book it with `outage`, which says what to do. Until then it is not checked."
     elif cold_words.too_warm(clause, degrees_of(clause), frozen=method is Method.FROZEN) and (
         method is Method.FROZEN or perishes()
     ):
         yield _SINCE_WHEN
-    if method is Method.MEAL and re.search(_TOPPED_UP, clause):
+    older = _TOPPED_UP if method is not Method.MEAL else rf"{_TOPPED_UP}|{_MORE_OF_IT}"
+    if method in _COUNTED and re.search(older, clause):
         yield (
             "its days begin with the oldest that is in it. Record when that was made; if the note "
             "means something else, put it right."

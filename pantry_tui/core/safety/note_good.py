@@ -97,6 +97,50 @@ _NO_PART = (
     rf"{_LONG}{_HOURS}"
     r"(?: (?:first|before|then|and) ?(?:rinsed|packing|canning|drained|that)?)?$"
 )
+#: Power and gas that failed at another time, or did not; and water from the main.
+_ELSEWHEN = (
+    r"(?:(?:the |a |1 |next |following |some |2 |3 |few )*(?:days?|weeks?|months?|evening|morning|"
+    r"hours?) (?:before|after(?!noon)|later|earlier|ago)|(?:the )?(?:next|following) (?:day|"
+    r"evening|"
+    r"morning|night|week|month|year)|last (?:week|month|year|winter|spring|summer|autumn)|"
+    r"just after|long before|in the week after|"
+    r"after (?:we|they|i|the jars|everything|all)(?: had| were| was)? (?:\w+ ){0,2}(?:finish\w*|"
+    r"out|"
+    r"done|cool\w*|over|sealed)|while (?:we|i) (?:was|were) (?:away|on holiday)|just as i began)"
+)
+_SUPPLY = (
+    r"\b(?:power|electric\w*|current|gas(?: bottle)?|propane|black ?out|brown ?out|outage|fuses?|"
+    r"breaker|bottle)\b"
+)
+_OTHER_TIME = (
+    rf"^(?!.*\b(?:relit|restart\w*|half ?way|mid ?way)\b).*{_SUPPLY}.*\b{_ELSEWHEN}\b.*$|"
+    r"\bno (?:(?:power|gas|electricity) )?(?:cuts?|outages?|problems?|failures?|black ?outs?)\b|"
+    r"\bno power needed\b|\bwater mains? (?:was |were )?(?:off|out|down)(?: for \w+ \w+)?\b"
+)
+#: The heat goes off when the time is over, and pressure falls by itself (USDA AIB 539, guide 1).
+_WHEN_DONE = (
+    r"(?:when (?:the time|it|they) (?:was|were) (?:up|over|done)|after (?:the )?(?:full )?(?:\d+ "
+    r"minutes|time(?: was up)?)|at the end|afterwards)"
+)
+_TURNED = (
+    r"(?:(?:turned|switched|shut|took|taken|slid|moved|lifted) )?(?:(?:off )?(?:the |my |our "
+    r")?(?:heat|"
+    r"gas|stove|burner|hob|canner)(?: off| away)?(?: the (?:heat|burner|stove|hob|gas))?)"
+)
+_LET_DOWN = (
+    rf"^(?:\w+ )?{_TURNED} {_WHEN_DONE}$|"
+    rf"^{_TURNED} and (?:(?:it|i|we|then|just|the|canner) )*(?:waited|let|left|rested)\b(?: \w+)*$|"
+    r"^(?:the )?(?:stove|burner|hob|heat|gas) (?:(?:was|is|turned|switched) )*off (?:while|as) "
+    r"(?:it|"
+    r"they|the (?:canner|jars|pressure)) (?:cool\w*|came down|fell|dropped|rested)$|"
+    r"\b(?:waited|waiting) (?:for|until|till|while) (?:the )?(?:pressure|gauge|dial|needle|canner)"
+    r"(?: (?:to|had|has))?(?: (?:drop\w*|fall\w*|fell|came down|come down|went down|go down))?"
+    r"(?: (?:to|at) (?:zero|0))?(?: by itself| on its own)?(?: before \w+(?: it| up)?)?$|"
+    r"\b(?:let )?(?:the )?(?:pressure|gauge|dial|needle) (?:back |come back |fall |fell |drop |"
+    r"dropped |came |come |went )(?:down )?(?:back )?(?:to (?:zero|0)(?: by itself| on its own)?|"
+    r"by "
+    r"itself|on its own)(?: before the (?:lid|weight|cover) came off)?\b"
+)
 _OF_ALL = (
     _NO_PART,
     _GROUND,
@@ -139,6 +183,11 @@ def without_what_is_well(clause: str) -> str:
     for pattern in _OF_ALL:
         clause = re.sub(pattern, " ", clause)
     return re.sub(_LAY_DOWN, " ", clause)
+
+
+def without_the_end(clause: str) -> str:
+    """The same of jars that were heated: without what is of another time, or of the end."""
+    return re.sub(rf"{_OTHER_TIME}|{_LET_DOWN}", " ", clause)
 
 
 def without_a_knob(method: Method, clause: str) -> str:

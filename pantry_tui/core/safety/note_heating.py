@@ -140,15 +140,21 @@ HEATING: tuple[Stage, ...] = (
     Stage(
         ("power", "electric", "current", "fuse", "gas", "flame", "burner", "stove", "hob", "heat",
          "fire", "fuel", "propane", "element", "generator", "wood", "cooker", "bottle", "range",
-         "blackout", "brownout", "black", "brown", "outage"),
-        r"\b(?:power|electric\w*|current|fuses?|gas(?: bottle)?|flame|burner|stove|hob|heat|fire|"
-        r"fuel|propane|element|generator|range)(?: \w+){0,2} (?:went(?! (?:off|down|up|on|well|"
+         "blackout", "brownout", "black", "brown", "outage", "breaker", "plate", "ring", "pilot"),
+        r"\b(?:power|electric\w*|current|fuses?|breaker|gas(?: bottle)?|flame|burner|stove|hob|"
+        r"heat|"
+        r"fire|fuel|propane|element|generator|range|cooker|pilot(?: light)?)(?: \w+){0,2} "
+        r"(?:blip\w*|dipped|hiccup\w*|"
+        r"(?:cut|timed) out|(?:switched|turned|shut|reset) (?:itself|the)|"
+        r"(?:was )?off (?:for a|by accident|by mistake|then|a (?:bit|minute|moment|while))|"
+        r"went(?! (?:off|down|up|on|well|"
         r"straight) after)|gone|died|dies|dying|cut|failed|tripped|flicker\w*|blew|quit|stopped|"
         r"dropped|fell|sputter\w*|faded|lost|ran|weak\w*|tripping|(?:was|too|ran|got|running|"
         r"going) low|off and on|twice|up and down|came back|blown|dead|empty)\b|"
         r"\b(?:ran|run|running|was|were) (?:clean )?out of (?:gas|propane|fuel|power|wood|steam|"
         r"heat|electric\w*)\b|\b(?:lost|no) (?:the )?(?:power|gas(?! bubbl)|flame|heat|electric\w*|"
-        r"current)\b|\bre ?(?:lit|light)\b|\bup and down\b|\b(?:propane|gas|bottle) froze\b|"
+        r"current)\b|\b(?:plate|ring|hob) (?:\w+ )?went cold\b|\bre ?(?:lit|light)\b|\bup and "
+        r"down\b|\b(?:propane|gas|bottle) froze\b|"
         r"\b(?:black|brown) ?out\b|\boutage\b|\bpower (?:cut|failure)\b",
         r"\b(?:saved|cheap|bill|price|steady|after (?:they|it|we|the jars|everything) )",
         methods=LIDDED,

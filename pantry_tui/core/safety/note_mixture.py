@@ -70,15 +70,19 @@ _HALF_VINEGAR = (
     r"\bvinegar (?:(?:was|is|cut|reduced|down) )*(?:halved|(?:by|in|to) (?:a )?(?:half|0\.5))\b|"
     r"\bhalv(?:ed|ing) (?:the |my |our )?vinegar\b"
 )
-_TWO_HALVES = r"(?:\bhalf\b|\b0\.5|1/2|½).*(?:\bhalf\b|\b0\.5|1/2|½)"
+_HALF = r"(?:\bhalf|\b0\.5|1/2|½)(?: (?:of )?(?:\w+ )?)?"
+#: Both halves named: equal parts.
+_TWO_HALVES = rf"{_HALF} ?vinegar\b.*{_HALF} ?water\b|{_HALF} ?water\b.*{_HALF} ?vinegar\b"
 _EQUAL_PARTS = (
     r"(?:the )?(?:brine )?(?:was |at |of |is )?(?:1 ?(?:to|:) ?1|half (?:and )?half|50/50|50:50|"
     r"equal "
     r"(?:parts|amounts))(?: brine| mix)?"
 )
 _RATIO = (
-    r"(?<![\d.])(\d{1,2})\s*(?:cups?|parts?|pints?|quarts?|l|lit\w+)?\s*(vinegar|water)?\s*"
-    r"(?::|to|and|plus|,)?\s*(\d{1,2})\s*(?:cups?|parts?|pints?|quarts?|l|lit\w+)?\s*(vinegar|"
+    r"(?<![\d.])(\d{1,2}(?:\.\d)?)\s*(?:cups?|parts?|pints?|quarts?|l|lit\w+)?\s*(vinegar|"
+    r"water)?\s*"
+    r"(?::|to|and|plus|,)?\s*(\d{1,2}(?:\.\d)?)\s*(?:cups?|parts?|pints?|quarts?|l|"
+    r"lit\w+)?\s*(vinegar|"
     r"water)?"
     r"(?: (?:to|and) (vinegar|water))?"
 )
@@ -125,6 +129,8 @@ def weakened(method: Method, clause: str, note: str = "") -> bool:
         return True
     if affirmed(clause, _DILUTED) or _mostly_water(clause):
         return True
+    if _enough_vinegar(method, clause):
+        return False
     if method is Method.VINEGAR_PICKLE and (
         affirmed(clause, _WEAK_KINDS) or re.fullmatch(_EQUAL_PARTS, clause)
     ):
@@ -147,15 +153,35 @@ def half_the_vinegar(clause: str, note: str) -> bool:
 def _mostly_water(clause: str) -> bool:
     """("1 to 3", "1 cup vinegar 2 cups water") Whether two parts are named of which the water is
     the larger; what comes first without a name is the vinegar."""
+    if re.search(
+        r"\b(?:(?:two|2) thirds|three quarters|3 quarters|2/3|3/4|0\.75) (?:of )?water\b", clause
+    ):
+        return True
+    parts = _parts(clause)
+    return parts is not None and parts[0] < parts[1]
+
+
+def _enough_vinegar(method: Method, clause: str) -> bool:
+    """("2 parts vinegar, 1 part water") Whether both are named and it is more of the vinegar; in a
+    refrigerator as much will do (common practice)."""
+    if not ("water" in clause and "vinegar" in clause):
+        return False
+    parts = _parts(clause)
+    most = parts is not None and parts[0] > parts[1]
+    return most or (parts is not None and parts[0] == parts[1] and method is Method.FRIDGE_PICKLE)
+
+
+def _parts(clause: str) -> tuple[float, float] | None:
+    """Of vinegar and of water."""
     alone = re.fullmatch(r"\d{1,2}\s*(?::|to)\s*\d{1,2}", clause)
     named = "water" in clause and "vinegar" in clause
     found = re.search(_RATIO, clause) if alone or named else None
     if found is None:
-        return False
-    first, second = int(found[1]), int(found[3])
+        return None
+    first, second = float(found[1]), float(found[3])
     if found[2] == "water" or (found[4] == "water" and found[5] == "vinegar"):
         first, second = second, first
-    return first < second
+    return first, second
 
 
 def hardly_sweet(method: Method, clause: str) -> bool:

@@ -52,12 +52,19 @@ _PROCESS = (
     # Filled hot and shut, and no more.
     r"^(?:just|only|simply) (?:(?:put|poured|filled|ladled|the|some) )*(?:boiling|hot) "
     r"(?:\w+ ){1,2}(?:in|into) (?:\w+ )?jars\b|"
-    # The heat was lost while they were in.
-    r"\b(?:power|electric\w*|gas|heat|burner|hob|stove|fuse|breaker)(?: \w+){0,2} (?:blip\w*|"
-    r"flicker\w*|tripp\w*|cut out|went (?:out|off)|gone|gave out|failed|died|dropped out|was "
-    r"(?:off|out)|blew)(?: \w+){0,3} (?:while|during|as|when|in the middle|half ?way|"
-    r"mid ?way|part ?way)"
-    r"(?: (?!cool|rest|done|out\b)\w+)*$|"
+    # Filled up once more when it was over.
+    r"\b(?:topp?ed|filled) up\b.*\bafter(?:wards)? (?:the )?(?:bath|process\w*|canning|opening|"
+    r"(?:they|it) "
+    r"came out)\b|\bafter (?:the )?(?:bath|process\w*|canning|opening)\b.*\b(?:topp?ed|filled) "
+    r"up\b|"
+    r"\b(?:topp?ed|filled) up from another jar\b|\btopped up after$|\brefilled the (?:low|short) "
+    r"\w+|"
+    # Forced cold.
+    r"\bpulled (?:off )?the (?:weight|regulator|jiggler)\b|\b(?:weight|regulator|jiggler) (?:was )?"
+    r"(?:pulled|taken|lifted|knocked) off (?:while )?(?:hot|early|at [1-9])|\b(?:took|lifted) the "
+    r"(?:weight|regulator|jiggler) off (?:at [1-9]|early|hot|while)|\b(?:let|bled|released) "
+    r"(?:the )?"
+    r"(?:pressure|steam)(?: \w+)? (?:fast|quick\w*|by hand)\b|"
     # A gauge that reads wrong.
     r"\bmanometer broken\b"
 )

@@ -5,9 +5,8 @@ from __future__ import annotations
 
 import re
 
-from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.denial import affirmed
-from pantry_tui.core.words import Group, Method
+from pantry_tui.core.words import Method
 
 #: How what is spoilt smells, but for drink.
 FOUL = (
@@ -50,46 +49,6 @@ ILL = (
     r"upset (?:stomach|tummy|belly)|"
     r"(?:stomach|tummy|belly) (?:ache|upset|cramps)|diarrh\w*)\b"
 )
-#: A kind that nobody is certain of, of what may be mistaken for what poisons (US FDA and state
-#: extension: no wild mushroom or plant is eaten whose kind is not certain; from memory).
-UNCERTAIN = (
-    r"\b(?:(?:not|never) (?:\w+ )?(?:sure|certain)|unsure|no idea|do not know|not know|wonder)"
-    r"(?: (?:of|what|which|about|whether|if|the|it|they|this|is|are))* (?:kind|sort|species|type|"
-    r"(?:it|they|this|these) (?:is|are)\b(?! (?:done|sealed|dry|ready|enough|good|ok)))|"
-    r"\bun ?identified\b|\b(?:might|may|could) (?:also )?(?:be|have been|hold|contain) (?:\w+ )?"
-    r"(?:hemlock|nightshade|death caps?|false (?:ones?|\w+)|poison\w*|foxglove|monkshood|"
-    r"lily of the valley|daffodil|yew|toadstools?)\b|"
-    r"\b(?:hemlock|nightshade|death caps?|monkshood|toadstools?|water dropwort) "
-    r"(?:among|in|mixed)\b"
-)
-#: Of a mushroom also: a mixture that somebody picked.
-_WILD_MIXED = (
-    r"\b(?:mixed|mixture|all sorts|various|assorted)\b.*\b(?:woods?|forest|wild|forag\w*|lawn|"
-    r"field|meadow)\b|\bwild mix\b"
-)
-_FUNGI = r"mushroom|chanterelle|porcini|\bceps?\b|morel|bolet|puffball"
-#: Parts that poison: the leaves of rhubarb, the kernels of stone fruit.
-_RHUBARB_LEAVES = r"\b(?:leaves|leaf)\b"
-_KERNELS = r"\b(?:noyaux?|kernels?|(?:crushed|ground|cracked) (?:stones?|pits?))\b"
-
-
-def may_poison(food: FoodFacts, clause: str) -> bool:
-    """Whether the words say that it may hold what poisons by its kind, whatever the method: of
-    mushrooms, herbs and crops; the leaves of rhubarb; kernels."""
-    if food.group not in (Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.NUT, Group.DRINK):
-        return False
-    if affirmed(clause, UNCERTAIN):
-        return True
-    if re.search(_FUNGI, food.name) and affirmed(clause, _WILD_MIXED):
-        return True
-    if "rhubarb" in food.name:
-        without = r"\b(?:trimmed|cut|off|removed|discard\w*|compost\w*|threw|away|without|no)\b"
-        return affirmed(clause, _RHUBARB_LEAVES) and not re.search(without, clause)
-    return food.group is Group.FRUIT and affirmed(
-        clause, rf"\b(?:with|and|added|put|in) .*{_KERNELS}"
-    )
-
-
 #: Who was ill when it was made, or of a cold.
 _ILL_MEANWHILE = (
     r"\b(?:(?:while|because) (?:\w+ ){1,2}|(?:when|since) (?:i|he|she|we|they) |as i )"

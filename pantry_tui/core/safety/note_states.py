@@ -271,7 +271,8 @@ def _of_clause(
     whole = method in _RAW and food.group in _GREENS and not dry and not food.classes & _MADE
     if whole and (cut := _is_cut(food, done)):
         found.append((Now.CUT, cut))
-    if method in _RAW and _in_shell(food) and affirmed(done, _SHELLED):
+    laid = food.in_shell and not food.classes & _MADE
+    if method in _RAW and laid and affirmed(done, _SHELLED):
         rest = re.sub(_PEELED, " ", done)
         found.append((Now.SHELLED, "" if affirmed(rest, _SHELLED) else _PEELED))
     if whole and method is Method.CELLAR and _is_hurt(food, done):
@@ -279,8 +280,11 @@ def _of_clause(
     if food.name == "vinegar" and method is not Method.FLAVOURED_VINEGAR and plants_in(done):
         found.append((Now.FLAVOURED, ""))
     bought_dry = dry or (method not in _DRIED and is_powder(food))
-    if (bought_dry or method in _DRIED) and made_wet(
-        food, clause, done, dry=bought_dry, sample=_SAMPLE
+    # What is canned was soaked for it (NCHFP, Selecting, preparing and canning beans).
+    if (
+        method not in LIDDED
+        and (bought_dry or method in _DRIED)
+        and made_wet(food, clause, done, dry=bought_dry, sample=_SAMPLE)
     ):
         found.append((Now.WET, ""))
     if method in _RAW_OR_FROZEN and (how := finer(food, done)):
@@ -316,10 +320,6 @@ def _is_cut(food: FoodFacts, done: str) -> str:
     found = re.search(cut, told)
     word = found[0].split()[0] if found else ""
     return word if word in CUT | FINER else "cut"
-
-
-def _in_shell(food: FoodFacts) -> bool:
-    return "whole-egg" in food.classes and not food.classes & _MADE and "hard" not in food.name
 
 
 def _is_hurt(food: FoodFacts, done: str) -> bool:

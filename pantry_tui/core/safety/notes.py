@@ -21,7 +21,12 @@ from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
 from pantry_tui.core.safety.note_before import which
 from pantry_tui.core.safety.note_foods import Named, another_food
-from pantry_tui.core.safety.note_good import buttered, without_a_knob, without_what_is_well
+from pantry_tui.core.safety.note_good import (
+    buttered,
+    without_a_knob,
+    without_the_end,
+    without_what_is_well,
+)
 from pantry_tui.core.safety.note_hours import in_figures
 from pantry_tui.core.safety.note_labels import in_words
 from pantry_tui.core.safety.note_mixture import (
@@ -31,10 +36,11 @@ from pantry_tui.core.safety.note_mixture import (
 )
 from pantry_tui.core.safety.note_numbers import differs
 from pantry_tui.core.safety.note_plain import high_up, plainly_said
+from pantry_tui.core.safety.note_poison import may_poison
 from pantry_tui.core.safety.note_pots import boiled_instead, cooked_first
 from pantry_tui.core.safety.note_recipe import meat_in_it, more_of_what_is_low, without_fewer
 from pantry_tui.core.safety.note_share import share
-from pantry_tui.core.safety.note_spoilage import may_poison, spoilt
+from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_times import how_long
 from pantry_tui.core.safety.note_ways import another_way
@@ -132,12 +138,14 @@ def doubted_notes(
         if method in SALTED and affirmed(clause, terms.SALT_CUT):
             against.append(_not_checked(words, "salt"))
         if method in LIDDED:
+            ours = without_the_end(clause)
             packed = f"{said.get('pack', '')} {note}".casefold()
-            told = _prepared(method, food, clause, packed)
+            told = _prepared(method, food, ours, packed)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
-            some = share(clause) > 0
+            some = share(ours) > 0
             quoted = whole(note) if some else words
-            spoken = _speaks_of(method, food, clause, named)
+            spoken = (terms.SPOILT,) if may_poison(food, ours, note) else ()
+            spoken = (*spoken, *_speaks_of(method, food, ours, named))
             against += [_not_checked(quoted, key, some) for key in spoken]
         found += against[:1]
     if method in LIDDED and (waited := delayed(_plain(note))):
@@ -235,8 +243,6 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         plain = re.sub(terms.NO_HARM, " fine ", plain)
     if another_way(plain) or _went_wrong(plain) or boiled_instead(method, food, clause):
         yield ""
-    if may_poison(food, plain):
-        yield terms.SPOILT
     if more_of_what_is_low(method, food, clause) or meat_in_it(method, food, clause):
         yield ""
     yield from gone_wrong(method, plain)

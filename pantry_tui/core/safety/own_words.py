@@ -43,29 +43,9 @@ _OUTSIDE = frozenset(
      "dusty", "cobweb", "cobwebs"}
 )  # fmt: skip
 _WORN = frozenset(
-    {
-        "rust",
-        "rusty",
-        "rusted",
-        "smudged",
-        "faded",
-        "torn",
-        "missing",
-        "lost",
-        "off",
-        "fell",
-        "fallen",
-        "came",
-        "peeled",
-        "peeling",
-        "wet",
-        "dirty",
-        "stuck",
-        "tight",
-        "old",
-        "outside",
-    }
-)
+    {"rust", "rusty", "rusted", "smudged", "faded", "torn", "missing", "lost", "off", "fell",
+     "fallen", "came", "peeled", "peeling", "wet", "dirty", "stuck", "tight", "old", "outside"}
+)  # fmt: skip
 _NO = rf"\b(?:{DENIED}|{NONE}|nor|neither|kein\w*|nicht)\b"
 
 #: What a reason for throwing away may be that says nothing of the food in the others.

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 from pathlib import Path
@@ -24,57 +24,13 @@ from pantry_tui.services.batchwork.came_open import open_since
 from pantry_tui.services.batchwork.cells import WrongCell, day_of, read_count
 from pantry_tui.services.batchwork.columns import open_rows
 from pantry_tui.services.batchwork.detail_columns import DETAILS, is_day_opened, pair_of
+from pantry_tui.services.batchwork.imported import Bad, Imported
 from pantry_tui.services.batchwork.mapped import ORDERS, Sheet, Taken, begin, keep, look_at
 from pantry_tui.services.batchwork.twice import Before
 from pantry_tui.services.batchwork.undated import dated
 from pantry_tui.services.batchwork.unknown_columns import with_unknown
 from pantry_tui.services.pantry import Pantry, open_pantry
 from pantry_tui.services.rows import Ask, PutUpReading
-
-#: Of a list with many bad rows so many are named.
-MOST_BAD = 200
-
-
-@dataclass(frozen=True, slots=True)
-class Bad:
-    """A row that cannot be booked: `column` is the heading of the cell that is wrong, where one
-    is, `value` what stands in it."""
-
-    line: int
-    column: str
-    value: str
-    reason: str
-
-
-@dataclass
-class Imported:
-    """What an import came to; `columns` are the headings by field, `first` the first rows,
-    `recalled`: something of it is read as was said of the last list with these headings, `noted`
-    the headings whose cells go into the note, `unused` those of which nothing is taken, `beyond`
-    cells that stand under no heading, `known` rows that were put up before, `no_day` rows that say
-    no day, each with what it counts as."""
-
-    columns: dict[str, str] = field(default_factory=dict)
-    rows: int = 0
-    batches: int = 0
-    bad: list[Bad] = field(default_factory=list)
-    more_bad: int = 0
-    asks: list[Ask] = field(default_factory=list)
-    first: list[list[str]] = field(default_factory=list)
-    booked: bool = False
-    recalled: bool = False
-    noted: list[str] = field(default_factory=list)
-    unused: list[str] = field(default_factory=list)
-    beyond: list[Bad] = field(default_factory=list)
-    more_beyond: int = 0
-    known: int = 0
-    no_day: list[Bad] = field(default_factory=list)
-    more_no_day: int = 0
-
-    @property
-    def came_before(self) -> bool:
-        """Whether so many of its rows were put up before that it is most likely the same list."""
-        return self.known > 0 and self.known >= self.rows / 2
 
 
 class _Row(NamedTuple):
@@ -236,11 +192,8 @@ def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], Non
     for number, cells, beyond in made.rows():
         found.rows += 1
         for cell in beyond:
-            if len(found.beyond) < MOST_BAD:
-                why = "It stands under no heading: nothing is taken of it."
-                found.beyond.append(Bad(number, "", cell, why))
-            else:
-                found.more_beyond += 1
+            why = "It stands under no heading: nothing is taken of it."
+            found.name_beyond(Bad(number, "", cell, why))
         try:
             reading, no_day = _dated(p, cells, made)
             if not no_day:  # else it was looked at for its day
@@ -248,28 +201,15 @@ def _look(p: Pantry, made: _List, found: Imported, progress: Callable[[int], Non
             found.batches += 1
             found.known += before.had(reading, dated=by_day)
             if no_day:
-                _undated(found, Bad(number, "", reading.food, no_day))
+                found.name_no_day(Bad(number, "", reading.food, no_day))
         except WrongCell as wrong:
-            _name(found, Bad(number, found.columns[wrong.field], cells[wrong.field], wrong.message))
+            head, value = found.columns[wrong.field], cells[wrong.field]
+            found.name_bad(Bad(number, head, value, wrong.message))
         except PantryError as error:
             at = _column(p, cells, made)
             value = cells.get(at, "")
-            _name(found, Bad(number, found.columns.get(at, ""), value, error.message))
+            found.name_bad(Bad(number, found.columns.get(at, ""), value, error.message))
         progress(number)
-
-
-def _name(found: Imported, bad: Bad) -> None:
-    if len(found.bad) < MOST_BAD:
-        found.bad.append(bad)
-    else:
-        found.more_bad += 1
-
-
-def _undated(found: Imported, row: Bad) -> None:
-    if len(found.no_day) < MOST_BAD:
-        found.no_day.append(row)
-    else:
-        found.more_no_day += 1
 
 
 def _column(p: Pantry, cells: dict[str, str], made: _List) -> str:

@@ -204,11 +204,10 @@ def named_way(typed: str) -> dict[str, str]:
 def as_laid(facts: FoodFacts, size: str, *told: str) -> bool:
     """Whether eggs of that size lie in their shells: they are counted by the piece or the carton,
     or are said to be fresh eggs; and nothing that was `told` says that they were beaten."""
-    whole = "whole-egg" in facts.classes and "hard" not in facts.name
     said = " ".join(told).casefold()
     laid = _AS_LAID.fullmatch(size) or re.search(r"\bfresh (?:\w+ )?eggs?\b", said)
     words = re.findall(r"[^\W\d_]+", said)
-    return whole and laid is not None and not _BEATEN.intersection(words)
+    return facts.in_shell and laid is not None and not _BEATEN.intersection(words)
 
 
 def _without_measures(words: list[str]) -> list[str]:

@@ -11,7 +11,8 @@ import pytest
 
 from pantry_tui.core.words import State, Verdict
 from pantry_tui.services.batchwork.detail_columns import named_by, pair_of
-from pantry_tui.services.batchwork.importing import Imported, import_list
+from pantry_tui.services.batchwork.imported import Imported
+from pantry_tui.services.batchwork.importing import import_list
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import places, view
 from pantry_tui.services.stock.rows import DueRow

@@ -24,6 +24,7 @@ LINES = {
     "fridge pickles": "2 jars dill pickles, fridge pickle, fridge, 2026-11-20",
     "gin": "1 bottle sloe gin, infused, larder, 2026-10-20",
     "ham": "1 ham, salted, fridge, 2026-10-01",
+    "rhubarb jam": "6 half-pint jars rhubarb jam, jam, larder, 2026-11-20, minutes=10",
     "jam": "6 half-pint jars strawberry jam, jam, larder, 2026-11-20, minutes=10",
     "jerky": "1 jar beef jerky, dried, larder, 2026-11-25",
     "kraut": "2 quart jars sauerkraut, fermented, fridge, 2026-11-01",
@@ -43,7 +44,13 @@ LINES |= {
     "apricots": "4 pint jars apricots, boiling-water canned, larder, 2026-11-20, minutes=25",
 }
 GOOD = {
+    "rhubarb jam": """
+with a bay leaf
+leaves on the heap
+""",
     "mushrooms": """
+field mushrooms from the shop
+mixed wild ones, bought
 picked in the woods with the club, kind certain
 from the market
 mixed with salt
@@ -56,17 +63,36 @@ young tops from behind the barn
 not sure this is enough for winter
 """,
     "rhubarb": """
+with mint leaves
+with a bay leaf
+some leaves cut off late
 leaves cut off
 leaves composted
 no leaves
 pink stalks
 """,
     "apricots": """
+not sure of the kind, a neighbour's tree
+kernels taken out
+cracked stones thrown away
 stones taken out
 with a stick of vanilla
 halved
 """,
     "beans": """
+power cut in the week after
+gas ran out the day after
+no power cut this time
+waited for the pressure to drop before opening
+pressure back to zero before the lid came off
+stove was off while it cooled
+water mains off
+turned off the heat and waited while the pressure dropped
+stove was off while they cooled
+power went out while we were on holiday
+heat off and canner left to cool by itself
+not sure which variety
+no idea what kind they are, seed from a neighbour
 washed up the lids
 picked in frost
 no sour smell
@@ -452,6 +478,9 @@ strained through a cloth
 sloes pricked after the first frost
 """,
     "fridge pickles": """
+2 cups vinegar to 1 cup water
+1 cup vinegar to 1 cup water
+topped up with more brine the same day
 half vinegar, half water
 half cider vinegar, half white
 ready after three days
@@ -460,6 +489,13 @@ brine clear
 lid flat
 """,
     "chicken": """
+no power cuts this year
+freezer opened once a day
+freezer lid was open while I sorted
+freezer unplugged in August for cleaning
+new fuse box in the house
+water mains off that day
+opened the freezer lid to sort it
 freezer at 0 F when checked
 from the farm, chilled at once
 never thawed
@@ -471,7 +507,15 @@ bought on offer, frozen the same day
 """,
 }
 BAD = {
+    "rhubarb jam": """
+rhubarb leaves used
+leaves and stalks together
+""",
     "mushrooms": """
+foraged, kind unsure
+unknown species
+picked in the woods, chanterelles I hope
+identified from an app
 foraged, not sure of the kind
 mixed bag from the woods
 wild, unidentified
@@ -484,10 +528,21 @@ might be hemlock among it
 with the leaves
 """,
     "apricots": """
+pits crushed
+kernels added for almond taste
+foraged in a hedge, unidentified
 with elderflower and a few noyaux
 with crushed stones for flavour
 """,
     "beans": """
+heat off by accident for a moment
+hob switched itself off
+ring went cold in the middle
+weight pulled off while hot
+topped up one jar from another after opening to check
+filled up from another jar after processing
+burner went out in the middle of it
+electricity off during processing
 power blipped while they were in
 gas ran out, burner went out half way
 fuse blew during the processing
@@ -758,6 +813,12 @@ left out all night
 melted in the car and froze again
 """,
     "chicken": """
+outage, 3 days
+someone unplugged it
+lid not shut all week
+bags were soft on Monday
+puddle under the chest
+not all the way frozen any more
 fuse went, no idea how long
 storm, electricity gone Friday to Sunday
 thermostat was set wrong, ran at 35F
@@ -781,6 +842,8 @@ drips at the bottom of the bag, had thawed
 went soft and froze again
 """,
     "lasagne": """
+old pot topped up every day
+perpetual stew
 topped up with fresh stew on the 28th
 topped up the old pot
 what was left of tuesday with some new
@@ -914,6 +977,9 @@ bubbles
 lid bulging
 """,
     "fridge pickles": """
+two thirds water
+an old pot topped up
+half-pint jars, half water
 half vinegar
 slimy
 mould on the brine

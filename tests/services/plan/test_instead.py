@@ -3,10 +3,6 @@ week is shown, and the day proposes something in its stead or says that nothing 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from datetime import date
-from pathlib import Path
-
 import pytest
 
 from pantry_tui.cli.printing import week as printed
@@ -14,23 +10,17 @@ from pantry_tui.services.lookup import signs
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.output.calendar import calendar
 from pantry_tui.services.output.kitchen import kitchen
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import dishes, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.stock import moving, places
-from tests.services.plan.putting_up import up
-
-TODAY = date(2026, 11, 25)
-CANNED = "pressure canned, pantry, 2026-08-01, minutes=75 psi=11 canner=dial pack=raw"
+from tests.services.plan.putting_up import CANNED, TODAY, up
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db", altitude_ft=0, people=2)
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        for name in ("pantry", "fridge", "freezer", "cellar", "room"):
-            places.add(pantry, name, name)
-        yield pantry
+def p(four_places: Pantry) -> Pantry:
+    places.add(four_places, "room", "room")
+    return four_places
 
 
 def test_what_is_found_spoilt_is_told_on_its_day_with_what_could_come(p: Pantry) -> None:

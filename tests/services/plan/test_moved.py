@@ -2,39 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date, timedelta
-from pathlib import Path
 
 import pytest
 
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, dishes, wishes
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.stock import places
-from tests.services.plan.putting_up import up
+from tests.services.plan.putting_up import TODAY, fill, up
 
-TODAY = date(2026, 11, 25)
-CANNED = "pressure canned, pantry, 2026-08-01, minutes=75 psi=11 canner=dial pack=raw"
 FRIDAY = TODAY + timedelta(days=2)
 SUNDAY = TODAY + timedelta(days=4)
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db", altitude_ft=0, people=2)
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        for name in ("pantry", "fridge", "freezer", "cellar"):
-            places.add(pantry, name, name)
-        yield pantry
-
-
-def fill(p: Pantry) -> str:
-    """The code of stews, of which there is one on most days."""
-    stews = up(p, f"9 pint jars beef, {CANNED}")
-    up(p, "9 pint jars peaches, boiling-water canned, pantry, 2026-08-01")
-    up(p, "1 crate carrots, cellar-stored, cellar, 2026-11-01 amount=30lb")
-    return stews
+def p(four_places: Pantry) -> Pantry:
+    return four_places
 
 
 def days_of(p: Pantry, code: str) -> set[date]:
@@ -77,7 +60,7 @@ def test_a_jar_that_is_put_on_another_day_is_said_to_leave_the_old_one(p: Pantry
 
 
 def test_a_dish_that_moves_is_named_by_its_name(p: Pantry) -> None:
-    stews = fill(p)
+    stews, _ = fill(p)
     dishes.keep(p, "stew pot = 2 beef, 2 carrots")
     wishes.cook(p, "stew pot", FRIDAY)
     assert (
@@ -91,7 +74,7 @@ def test_a_dish_that_moves_is_named_by_its_name(p: Pantry) -> None:
 def test_a_pin_on_a_day_away_is_told_when_that_is_said_and_another_proposal_is_no_news(
     p: Pantry,
 ) -> None:
-    stews = fill(p)
+    stews, _ = fill(p)
     assert not appetite.read_table(p, "away friday").warnings, "nothing was put there by anybody"
     appetite.read_table(p, "usual friday")
     wishes.pin(p, stews, FRIDAY)

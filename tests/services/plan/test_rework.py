@@ -3,9 +3,7 @@ today stays where it was accepted, unless the very thing is named."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date, timedelta
-from pathlib import Path
 
 import pytest
 
@@ -13,33 +11,19 @@ from pantry_tui.cli.printing import week as printed
 from pantry_tui.core.words import State
 from pantry_tui.errors import Refused
 from pantry_tui.services.output.kitchen import kitchen
-from pantry_tui.services.pantry import Pantry, create, open_pantry
+from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, wishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.rows import Take
-from pantry_tui.services.stock import act, places, undo, view
-from tests.services.plan.putting_up import up
+from pantry_tui.services.stock import act, undo, view
+from tests.services.plan.putting_up import CANNED, TODAY, fill, up
 
-TODAY = date(2026, 11, 25)
-CANNED = "pressure canned, pantry, 2026-08-01, minutes=75 psi=11 canner=dial pack=raw"
 FRIDAY = TODAY + timedelta(days=2)
 
 
 @pytest.fixture
-def p(tmp_path: Path) -> Iterator[Pantry]:
-    create(tmp_path / "store.db", altitude_ft=0, people=2)
-    with open_pantry(tmp_path / "store.db", TODAY) as pantry:
-        for name in ("pantry", "fridge", "freezer", "cellar"):
-            places.add(pantry, name, name)
-        yield pantry
-
-
-def fill(p: Pantry) -> tuple[str, str]:
-    """Codes of stews and of a crate of carrots, of which there is some on most days."""
-    stews = up(p, f"9 pint jars beef, {CANNED}")
-    up(p, "9 pint jars peaches, boiling-water canned, pantry, 2026-08-01")
-    crate = up(p, "1 crate carrots, cellar-stored, cellar, 2026-11-01 amount=30lb")
-    return stews, crate
+def p(four_places: Pantry) -> Pantry:
+    return four_places
 
 
 def on(p: Pantry, day: date) -> list[Take]:

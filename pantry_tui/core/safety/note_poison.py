@@ -1,0 +1,102 @@
+"""Words of a note that food may hold what poisons by its kind, whatever the method: a plant that
+does, a wild mushroom or herb that nobody knows, leaves of rhubarb, kernels. For notes in small
+letters, one clause at a time. Which words are listened for is a choice of our own.
+
+US FDA and state extension: no wild mushroom or plant is eaten whose kind is not certain; the leaves
+of rhubarb and the kernels of stone fruit are not eaten. From memory.
+"""
+
+from __future__ import annotations
+
+import re
+
+from pantry_tui.core.model import FoodFacts
+from pantry_tui.core.safety.denial import affirmed
+from pantry_tui.core.words import Group
+
+_PLANTS = frozenset(
+    {Group.VEGETABLE, Group.FRUIT, Group.HERB, Group.NUT, Group.DRINK, Group.RELISH}
+)
+_POISONOUS = (
+    r"(?:hemlock|nightshade|death caps?|foxgloves?|monkshood|lily of the valley|daffodils?|yew|"
+    r"toadstools?|water dropwort|lords and ladies|meadow saffron)"
+)
+_AMONG = (
+    rf"\b(?:might|may|could) (?:also )?(?:be|have been|hold|contain)(?: \w+)? {_POISONOUS}\b|"
+    rf"\b{_POISONOUS} (?:(?:got|was|were|is) )*(?:among|in|mixed)\b"
+)
+#: Of what grew wild; a variety of a garden's that nobody knows poisons nobody.
+_UNCERTAIN = (
+    r"\b(?:(?:not|never) (?:\w+ )?(?:sure|certain)|unsure|no idea|do not know|not know|wonder)"
+    r"(?: (?:of|what|which|about|the))* (?:kind|sort|species|type|(?:it|they|this|these) (?:is|"
+    r"are))\b|\bun ?identified\b|\b(?:kinds?|species|types?|sorts?|names?) (?:\w+ )?(?:un ?certain|"
+    r"un ?known|un ?sure)\b|\b(?:un ?known|uncertain) (?:kinds?|species|types?|sorts?)\b|"
+    r"\b(?:might|may|could|maybe|perhaps) (?:be |have been )?false (?:ones?|morels?|"
+    r"chanterelles?)\b|"
+    r"\b(?:not|never) (?:\w+ )?(?:checked|named|identified|know|sure)(?: which| the names?)?$|"
+    r"\b(?:no expert|from an app|app (?:says|said)|could (?:be anything|not name)|looked like the "
+    r"ones|maybe not|i (?:hope|think)(?: they (?:are|were)(?: \w+)?)?$|hope they are|"
+    r"some (?:may|might|could) be)\b|^(?:un ?sure|not sure)$"
+)
+_PICKED_WILD = (
+    r"\b(?:wild|forag\w*|woods?|forest|hedge\w*|roadside(?! st)|ditch|meadow|verge)\b"
+    r"(?! (?:garlic|rice|boar|salmon|cherr\w+|strawberr\w+|blueberr\w+))"
+)
+_FUNGI = r"mushroom|chanterelle|porcini|\bceps?\b|morel|bolet|puffball"
+#: A mixture that somebody picked, and no shop.
+_WILD_MIXED = (
+    r"\b(?:mixed|mixture|all sorts|various|assorted)\b.*\b(?:woods?|forest|wild|forag\w*|lawn|"
+    r"meadow)\b|\bwild mix\b"
+)
+_KNOWN = (
+    r"\b(?:bought|shop|store|market|grocer\w*|supermarket|dealer|certified|checked|"
+    r"kinds? certain)\b"
+)
+_RHUBARB_LEAVES = (
+    r"\brhubarb leaves\b|^(?:some |the )?leaves (?:in|used|on)\b|\bleaf and all\b|"
+    r"\bleaves and (?:stalks|stems)\b|\b(?:with|including|and|plus|left|used|kept|some)(?: (?:the|"
+    r"its|their|some|a few|few|bits?|"
+    r"of|all|young|green))* (?:leaves|leaf)\b|\bleaves (?:too|as well|in it|and all|left on)\b"
+)
+_KERNELS = (
+    r"\b(?:noyaux?|kernels?|bitter almonds?)\b(?! (?:corn|of corn))|"
+    r"\b(?:crush\w*|ground|grind\w*|crack\w*)(?: \w+){0,2} (?:stones?|pits?)\b|"
+    r"\b(?:stones?|pits?) (?:(?:were|was|got|all|some) )*(?:crush|ground|grind|crack)\w*"
+)
+_PIPS = (
+    r"\b(?:crush\w*|ground|grind\w*|crack\w*)(?: \w+){0,2} (?:seeds|pips)\b|"
+    r"\b(?:seeds|pips) (?:(?:were|was|got|all|some) )*(?:crush|ground|grind|crack)\w*"
+)
+#: Of elder the ripe berries of the black one alone are cooked.
+_ELDER = (
+    r"\b(?:leaves|bark|stems|twigs)(?: and \w+)? (?:in|and all|too|as well)\b|\band (?:leaves|"
+    r"bark)\b|"
+    r"\b(?:green|un ?ripe|red)(?: \w+)? (?:berries|ones)\b|\b(?:dwarf|red) elder"
+)
+_WITHOUT = (
+    r"\b(?:trimmed|cut|off|out|removed|discard\w*|compost\w*|threw|away|without|no|garden|heap|"
+    r"mulch|slugs?|thrown|bin\w*)\b"
+)
+
+
+def may_poison(food: FoodFacts, clause: str, note: str) -> bool:
+    """Whether a clause says so; all of the `note` may say that it grew wild."""
+    if food.group not in _PLANTS:
+        return False
+    if affirmed(clause, _AMONG):
+        return True
+    fungi = re.search(_FUNGI, food.name) is not None
+    wild = fungi or re.search(_PICKED_WILD, note.casefold()) is not None
+    if wild and affirmed(clause, _UNCERTAIN) and not re.search(_KNOWN, note.casefold()):
+        return True
+    if fungi and affirmed(clause, _WILD_MIXED) and not re.search(_KNOWN, note.casefold()):
+        return True
+    if re.search(_WITHOUT, clause):
+        return False
+    if "rhubarb" in food.name:
+        return affirmed(clause, _RHUBARB_LEAVES)
+    if "elderberr" in food.name and affirmed(clause, _ELDER):
+        return True
+    if food.group is Group.FRUIT and "berr" not in food.name:
+        return affirmed(clause, rf"{_KERNELS}|{_PIPS}")
+    return "jam" in food.classes and affirmed(clause, _KERNELS)
