@@ -124,7 +124,8 @@ class Recalls(Screen[None]):
 def ask_place(host: Host, place: Ask, then: Callable[[str | None, Climate | None], None]) -> None:
     """Which place is meant, or what a new one of that name is like; `then` gets one of the two."""
     nears = {f"it is {one}": one for one in place.choices[:4]}
-    like = {words: one for words, one in LIKE.items() if one in sensible(place.typed)}
+    words = {one: said for said, one in LIKE.items()}
+    like = {words[one]: one for one in sensible(place.typed) if one in words}  # the likeliest first
     title = f"There is no place called {place.typed!r}. Make it? It is like:"
 
     def chosen(got: str | None) -> None:

@@ -3,7 +3,7 @@ it, with what presses, what its group keeps and what is too big for the table. P
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from typing import NamedTuple
 
 from pantry_tui.core.plan.beside import one_beside, open_beside
@@ -36,7 +36,7 @@ def what_comes(
     jar that keeps for weeks were not there, then the rest. And what would come next: what would be
     discarded before all others."""
     # What cannot be thawed in the days that are left waits for the next week.
-    possible, end = table.possible_at_all(), table.end
+    possible, end = _possible_at_all(table), table.end
     due = {n for n, one in standing.items() if due_by(one, end)}
     begun = {one.candidate.container for one in laid if not one.dish}
     coming = ((n, standing[n]) for n in by_itself(standing.items(), begun, end))
@@ -65,6 +65,19 @@ def what_comes(
         found.pressing | set(late),
         big,
     )
+
+
+def _possible_at_all(table: Table) -> Callable[[Candidate], bool]:
+    """Whether there is any day for it; of thousands that are alike in it one is asked."""
+    known: dict[tuple[object, ...], bool] = {}
+
+    def any_day(one: Candidate) -> bool:
+        key = one.frozen, one.thaw_days, one.ready, one.safe_until, one.care_from
+        if key not in known:
+            known[key] = bool(table.possible(one))
+        return known[key]
+
+    return any_day
 
 
 def _for_guests(one: Chosen, table: Table) -> bool:

@@ -155,18 +155,6 @@ class Table:
         most = max(map(self.appetite.sit, days), default=0)
         return [day for day in days if self.appetite.sit(day) == most]
 
-    def possible_at_all(self) -> Callable[[Candidate], bool]:
-        """Whether there is any such day; of thousands that are alike in it one is asked."""
-        known: dict[tuple[object, ...], bool] = {}
-
-        def any_day(one: Candidate) -> bool:
-            key = one.frozen, one.thaw_days, one.ready, one.safe_until, one.care_from
-            if key not in known:
-                known[key] = bool(self.possible(one))
-            return known[key]
-
-        return any_day
-
 
 def _parts(servings: float, days: Sequence[date], heads: Callable[[date], int]) -> Iterator[float]:
     """What of it is eaten on each of its days: so many are fed as sit there."""
@@ -196,6 +184,7 @@ def _spread(chosen: Sequence[Chosen], table: Table, evenings: Collection[date]) 
     drawn: dict[str, list[date]] = defaultdict(list)
     left: dict[str, float] = defaultdict(float)
     for_guests: dict[tuple[date | None, str], float] = defaultdict(float)
+    lies: dict[tuple[date, str], float] = defaultdict(float)
     hurried = Hurried(table.end, table.days, table.appetite.sit)
     for one in chosen:
         left[one.candidate.container] += one.candidate.servings
@@ -246,6 +235,8 @@ def _spread(chosen: Sequence[Chosen], table: Table, evenings: Collection[date]) 
             enough = food.meal(table.appetite.sit(day))
             if one.why is Why.GUESTS:  # all of theirs at once
                 enough = min(enough, for_guests.pop((day, food.container), 0.0))
+            elif one.why not in (Why.MUST, Why.DUE) and not one.dish:
+                enough -= lies[day, food.container]
             meal = min(left[food.container], enough)
             if meal <= CRUMB or (drawn[food.container] and meal < enough / 2 and not _must(one)):
                 continue  # so little is no dish; it stays in its crate
@@ -254,6 +245,7 @@ def _spread(chosen: Sequence[Chosen], table: Table, evenings: Collection[date]) 
         pick = picked(replace(one, candidate=food), day, table)
         picks.append(pick)
         drawn[food.container].append(pick.day)
+        lies[pick.day, food.container] += 0.0 if one.dish else food.servings
         laid.put(pick)
     _not_finished(picks, left, table.end)
     picks.sort(key=lambda pick: (pick.day, pick.dish == "", pick.dish, pick.candidate.food))

@@ -14,11 +14,13 @@ from pantry_tui.core.model import Container
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput, Refused
+from pantry_tui.services.books.past import past
 from pantry_tui.services.done import Done
 from pantry_tui.services.pantry import Pantry, booked
 from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import beside
+from pantry_tui.services.plan.portions import leavings_of
 from pantry_tui.services.plan.rows import NEXT
 from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, left_of
@@ -209,16 +211,21 @@ def _going_on(p: Pantry, todo: Sequence[Entry], steps: Sequence[_Step], day: dat
     is in it."""
     begun = {step.entry for step in steps}
     of: dict[str, list[str]] = {"Open already": [], "How much is in it is not known": []}
+    used = []
     for entry in todo:
         for one in _left(p, entry, day) if entry not in begun else ():
+            if _used_already(p, one, day):
+                used.append(f"{name_of(p, one)} {_food(p, one)}")
+                continue
             shut = one.state is State.SEALED
             why = "How much is in it is not known" if shut else "Open already"
             of[why].append(f"{name_of(p, one)} {_food(p, one)}")
-    return " ".join(
+    told = [
         f"{why}: {', '.join(names)}; book it when it is eaten up."
         for why, names in of.items()
         if names
-    )
+    ]
+    return " ".join([*([f"Used already: {', '.join(used)}."] if used else []), *told])
 
 
 def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
@@ -229,6 +236,8 @@ def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
     if aside and any(one.state is not State.SEALED for one in left):
         return
     for container in left[:1] if aside else left:
+        if _used_already(p, container, day):
+            continue
         name = name_of(p, container)
         if day == entry.days[-1] and (entry.amount or (entry.later < 1 and not aside)):
             yield _Step(entry, container, name, "use")
@@ -244,6 +253,20 @@ def _steps(p: Pantry, entry: Entry, day: date) -> Iterator[_Step]:
             yield _Step(entry, container, name, "use", part)
         elif closed and container.state is State.SEALED:
             yield _Step(entry, container, name, "open")
+
+
+def _used_already(p: Pantry, container: Container, day: date) -> bool:
+    """Whether most of that day's meal was taken out of bulk by hand: it is not booked once more."""
+    much = portion(p, container, max(1, appetite(p).sit(day))) if container.bulk else None
+    if much is None:
+        return False
+    batch = past(p)[container.batch]
+    taken = [
+        gone
+        for gone in leavings_of(p, [batch], day, ("used",))
+        if gone.end == day and gone.container == container.id
+    ]
+    return 2 * sum(gone.number for gone in taken) >= much.number
 
 
 def _part_of(p: Pantry, container: Container, day: date) -> str:

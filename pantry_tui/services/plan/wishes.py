@@ -38,7 +38,8 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
     draft, on = wished_week(p), _ahead(p, day)
     container = _another(p, draft, ref, on) or _meant(p, draft, ref)
     if draft.plan is not None and container.bulk and "/" not in ref:
-        changed = draft.with_wishes(pins=(*draft.wishes.pins, (container.id, on)))
+        pins = dict.fromkeys((*draft.wishes.pins, (container.id, on)))  # no second meal that day
+        changed = draft.with_wishes(pins=tuple(pins))
     else:
         changed = _pinned(draft, container, on)
     one = _candidate(p, container)

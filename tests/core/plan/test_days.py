@@ -310,3 +310,10 @@ def test_who_sits_at_the_table() -> None:
     assert len(list(days_from(MONDAY))) == 7
     assert week(length=3).end == day(2)
     assert week(length=3).next_week == day(3)
+
+
+def test_a_day_takes_out_of_one_vessel_no_more_than_its_heads_eat() -> None:
+    parts = [one(servings=2.0, bulk=True) for _ in range(2)]
+    for why, meals in ((Why.KEPT, 1), (Why.PACE, 1), (Why.DUE, 2)):
+        found = plan(*(Chosen(part, why, day(1)) for part in parts), table=week(TWO))
+        assert len(found.picks) == meals, "but of what must go"

@@ -400,3 +400,38 @@ def test_what_is_told_of_a_day_is_what_was_told_when_it_was_booked(p: Pantry) ->
     told = dict(weeks.week(p).eaten)[TODAY]
     assert f"opened: {soup} " in told
     assert jam not in told
+
+
+@pytest.mark.parametrize("line", [
+    "1 crate potatoes, cellar-stored, bins, 2026-10-01, amount=40lb",
+    "1 box of 12 eggs, fresh, fridge, 2026-11-04",
+])  # fmt: skip
+def test_what_was_used_by_hand_on_its_day_is_not_booked_once_more(p: Pantry, line: str) -> None:
+    code = up(p, line)
+    weeks.accept(p)
+    entry = next(one for one in weekdraft.load(p).plan or () if TODAY in one.days)
+    act.use(p, code, entry.amount or "2")
+    after = amounts(p)[code]
+    told = weeks.eaten(p, TODAY).message
+    assert f"Used already: {code}/1" in told
+    assert amounts(p)[code] == after
+    undo.undo(p)
+    undo.undo(p)
+    weeks.eaten(p, TODAY)
+    assert amounts(p)[code] == after, "one meal, by either way"
+
+
+def test_a_day_takes_one_meal_out_of_bulk_however_often_it_is_asked_for(p: Pantry) -> None:
+    code = up(p, "1 crate potatoes, cellar-stored, bins, 2026-10-01, amount=40lb")
+    weeks.accept(p)
+
+    def lies() -> dict[date, int]:
+        found: dict[date, int] = {}
+        for take in weeks.week(p).take:
+            found[take.day] = found.get(take.day, 0) + (take.code == code)
+        return found
+
+    before = lies()
+    day = max(before)
+    wishes.pin(p, code, day)
+    assert lies() == before
