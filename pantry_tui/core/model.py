@@ -153,11 +153,6 @@ class FoodFacts:
         names nobody has measured it (house law: no published figure is unknown, not usable)."""
         return self.acidity is not Acidity.LOW_ACID and not self.told
 
-    @property
-    def in_shell(self) -> bool:
-        """Whether it is eggs as they are laid, unless they were beaten or cooked since."""
-        return "whole-egg" in self.classes and "hard" not in self.name
-
 
 @dataclass(frozen=True, slots=True)
 class Rated:

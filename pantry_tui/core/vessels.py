@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Collection
 from enum import StrEnum
 from fractions import Fraction
 from functools import lru_cache
@@ -56,13 +57,11 @@ _BY_VOLUME = r"\b(jar|bottle|jug)"
 
 
 @lru_cache(maxsize=4096)
-def vessel_of(
-    method: Method, size: str, unit: str | None = None, *, in_shell: bool = False
-) -> Vessel:
+def vessel_of(method: Method, size: str, unit: str | None = None, *, whole: bool = False) -> Vessel:
     """How what is put up so is drawn from (`size` as "pint jars"); `unit` is that of what it
-    holds, "" for pieces, None where nobody knows; `in_shell` of eggs."""
+    holds, "" for pieces, None where nobody knows; `whole` of eggs in their shell."""
     said = size.casefold()
-    if in_shell and method in _AS_LAID and unit == "" and re.search(_BOXED, said):
+    if whole and method in _AS_LAID and unit == "" and re.search(_BOXED, said):
         return Vessel.PIECES
     if method in LIDDED:
         return Vessel.CLOSED
@@ -75,6 +74,11 @@ def vessel_of(
     if method is Method.FRESH and unit in ("ml", "l", "fl oz", "cup", "pint", "quart", "gallon"):
         return Vessel.CLOSED
     return Vessel.PIECES if unit == "" and names_pieces(said) else Vessel.OPEN
+
+
+def laid_eggs(name: str, classes: Collection[str]) -> bool:
+    """Whether a food is eggs as they are laid, unless they were beaten or cooked since."""
+    return "whole-egg" in classes and "hard" not in name
 
 
 def is_closed(method: Method, size: str) -> bool:

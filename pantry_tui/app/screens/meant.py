@@ -51,8 +51,8 @@ def pieces_of(row: DueRow | None) -> int:
     else."""
     if row is None or row.left.unit != "pieces" or row.left.amount < 2:
         return 0
-    in_shell = row.food.endswith("eggs") and "hard" not in row.food
-    loose = vessel_of(row.method, row.size, "", in_shell=in_shell) is Vessel.PIECES
+    eggs = row.food.endswith("eggs") and "hard" not in row.food
+    loose = vessel_of(row.method, row.size, "", whole=eggs) is Vessel.PIECES
     return int(row.left.amount) if loose else 0
 
 

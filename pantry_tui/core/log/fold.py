@@ -23,7 +23,7 @@ from pantry_tui.core.log.moments import some_time, when
 from pantry_tui.core.log.returned import found_at, seen_on, seen_on_found
 from pantry_tui.core.log.timing import Process
 from pantry_tui.core.model import Batch, Container, Rated, Seen, Turn, When
-from pantry_tui.core.vessels import Vessel, contents_of, vessel_of
+from pantry_tui.core.vessels import Vessel, contents_of, laid_eggs, vessel_of
 from pantry_tui.core.words import State, Verdict
 
 #: Less than this of its unit is no rest: the container is empty. Our own choice.
@@ -105,7 +105,8 @@ class _Batch:
         """What one container of it holds at first, and what it stands in."""
         held = self.amount or contents_of(self.batch.size) or ONE
         mine = self.batch
-        return held, vessel_of(mine.method, mine.size, held.unit, in_shell=mine.food.in_shell)
+        whole = laid_eggs(mine.food.name, mine.food.classes)
+        return held, vessel_of(mine.method, mine.size, held.unit, whole=whole)
 
     def take(self, event: Event) -> None:
         """One event; what it says of other batches is passed over."""

@@ -141,6 +141,11 @@ _LET_DOWN = (
     r"by "
     r"itself|on its own)(?: before the (?:lid|weight|cover) came off)?\b"
 )
+_NOT_OVER = (
+    r"\b(?:half ?way|mid ?way|part ?way|early|too soon|twice|during|in the middle|relit|re "
+    r"?start\w*)"
+    r"\b|\bbefore (?:the )?(?:time|end|it was (?:up|over|done))\b"
+)
 _OF_ALL = (
     _NO_PART,
     _GROUND,
@@ -187,6 +192,8 @@ def without_what_is_well(clause: str) -> str:
 
 def without_the_end(clause: str) -> str:
     """The same of jars that were heated: without what is of another time, or of the end."""
+    if re.search(_NOT_OVER, clause):
+        return clause
     return re.sub(rf"{_OTHER_TIME}|{_LET_DOWN}", " ", clause)
 
 

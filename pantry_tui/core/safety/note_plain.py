@@ -61,8 +61,10 @@ _PROCESS = (
     r"\w+|"
     # Forced cold.
     r"\bpulled (?:off )?the (?:weight|regulator|jiggler)\b|\b(?:weight|regulator|jiggler) (?:was )?"
-    r"(?:pulled|taken|lifted|knocked) off (?:while )?(?:hot|early|at [1-9])|\b(?:took|lifted) the "
-    r"(?:weight|regulator|jiggler) off (?:at [1-9]|early|hot|while)|\b(?:let|bled|released) "
+    r"(?:pulled|taken|lifted|knocked) off (?:while )?(?:hot|early|at \d+ ?(?:lb|psi|pounds?))|"
+    r"\b(?:took|lifted) the "
+    r"(?:weight|regulator|jiggler) off (?:at \d+ ?(?:lb|psi|pounds?)|early|hot|while)|\b(?:let|"
+    r"bled|released) "
     r"(?:the )?"
     r"(?:pressure|steam)(?: \w+)? (?:fast|quick\w*|by hand)\b|"
     # A gauge that reads wrong.

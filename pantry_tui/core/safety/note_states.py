@@ -25,6 +25,7 @@ from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.prepared import is_large
 from pantry_tui.core.safety.prepared_words import CUT, FINER
+from pantry_tui.core.vessels import laid_eggs
 from pantry_tui.core.words import Group, Method
 
 
@@ -271,21 +272,18 @@ def _of_clause(
     whole = method in _RAW and food.group in _GREENS and not dry and not food.classes & _MADE
     if whole and (cut := _is_cut(food, done)):
         found.append((Now.CUT, cut))
-    laid = food.in_shell and not food.classes & _MADE
-    if method in _RAW and laid and affirmed(done, _SHELLED):
+    laid = method in _RAW and not food.classes & _MADE and laid_eggs(food.name, food.classes)
+    if laid and affirmed(done, _SHELLED):
         rest = re.sub(_PEELED, " ", done)
         found.append((Now.SHELLED, "" if affirmed(rest, _SHELLED) else _PEELED))
     if whole and method is Method.CELLAR and _is_hurt(food, done):
         found.append((Now.HURT, ""))
     if food.name == "vinegar" and method is not Method.FLAVOURED_VINEGAR and plants_in(done):
         found.append((Now.FLAVOURED, ""))
-    bought_dry = dry or (method not in _DRIED and is_powder(food))
     # What is canned was soaked for it (NCHFP, Selecting, preparing and canning beans).
-    if (
-        method not in LIDDED
-        and (bought_dry or method in _DRIED)
-        and made_wet(food, clause, done, dry=bought_dry, sample=_SAMPLE)
-    ):
+    bought_dry = method not in LIDDED and (dry or (method not in _DRIED and is_powder(food)))
+    stays_dry = bought_dry or method in _DRIED
+    if stays_dry and made_wet(food, clause, done, dry=bought_dry, sample=_SAMPLE):
         found.append((Now.WET, ""))
     if method in _RAW_OR_FROZEN and (how := finer(food, done)):
         found.append((Now.FINER, how))

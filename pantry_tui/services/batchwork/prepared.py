@@ -30,6 +30,7 @@ from pantry_tui.core.safety.prepared import (
 from pantry_tui.core.safety.prepared_words import CUT
 from pantry_tui.core.safety.seals import note_says_unsealed, without_set_apart
 from pantry_tui.core.safety.values import YES, is_unknown, seal_failed
+from pantry_tui.core.vessels import laid_eggs
 from pantry_tui.core.words import Group, Method
 
 _BEATEN = frozenset({"beaten", "whisked"})
@@ -207,7 +208,8 @@ def as_laid(facts: FoodFacts, size: str, *told: str) -> bool:
     said = " ".join(told).casefold()
     laid = _AS_LAID.fullmatch(size) or re.search(r"\bfresh (?:\w+ )?eggs?\b", said)
     words = re.findall(r"[^\W\d_]+", said)
-    return facts.in_shell and laid is not None and not _BEATEN.intersection(words)
+    beaten = _BEATEN.intersection(words)
+    return laid_eggs(facts.name, facts.classes) and laid is not None and not beaten
 
 
 def _without_measures(words: list[str]) -> list[str]:
