@@ -12,10 +12,10 @@ from pantry_tui.core.plan.appetite import STAPLES
 from pantry_tui.core.plan.days import BIG, MANY, Table
 from pantry_tui.core.plan.lots import discarded_by, last_week
 from pantry_tui.core.plan.menu import Candidate, Menu
-from pantry_tui.core.plan.pace import CRUMB
+from pantry_tui.core.plan.pace import CRUMB, FAR
 from pantry_tui.core.plan.plate import GREENS, is_garden, is_green
 from pantry_tui.core.plan.room import keeps
-from pantry_tui.core.plan.schedule import FAR, SOON
+from pantry_tui.core.plan.schedule import SOON
 from pantry_tui.core.words import Role
 
 _MAIN = {Role.MAIN}

@@ -152,7 +152,8 @@ def _more(
     for one in coming:
         container = p.stock.containers[one.container]
         key = container.batch, container.place
-        if one.container in planned or key in seen or not fit(p, container) or not one.may_open:
+        taken = one.container in planned and not one.bulk
+        if taken or key in seen or not fit(p, container) or not one.may_open:
             continue
         seen.add(key)
         batch, judged = p.stock.batches[container.batch], p.judge(container)

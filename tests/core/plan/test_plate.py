@@ -9,10 +9,10 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Pick, Why, Wishes
+from pantry_tui.core.plan.pace import Credit
 from pantry_tui.core.plan.plate import FED, GREENS, WHOLE, more_mains, would_do
 from pantry_tui.core.plan.roles import BITE
 from pantry_tui.core.plan.room import keeps
-from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.shares import PutUp, expected, needs
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
