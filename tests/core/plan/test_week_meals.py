@@ -438,3 +438,16 @@ def test_a_dish_is_the_meal_of_an_evening_for_which_no_main_stands() -> None:
     soup = Dish("bean soup", (("dry beans", 4.0),))
     found = plan([*roots, *beans], TWO, START, Needs(), dishes=[soup])
     assert [pick.dish for pick in found.picks if pick.dish] == ["bean soup"]
+
+
+def test_on_the_eve_of_leaving_guests_get_the_bird_of_which_no_meal_is_left() -> None:
+    ham = one("ham", "hams", 24.0, 3, last=day(200))
+    bird = one("bird", "turkeys", 16.0, 3, last=day(200))
+
+    def served(*away: int) -> str:
+        table = {day(3): 16} | {day(n): 0 for n in away}
+        found = plan([ham, bird], Appetite(4, table=table), START, Needs())
+        return next(p.candidate.container for p in found.picks if p.day == day(3))
+
+    assert served(4, 5, 6) == "bird", "of the ham eight servings are left, and nobody is there"
+    assert served() == "ham", "what no usual table could eat, where its rest is eaten on the next"
