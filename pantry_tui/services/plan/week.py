@@ -13,6 +13,7 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.plan.appetite import days_from
 from pantry_tui.core.plan.menu import Dish, Menu, Pick, Why
+from pantry_tui.core.plan.room import UNPUBLISHED
 from pantry_tui.core.plan.week import plan
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
@@ -27,6 +28,7 @@ from pantry_tui.services.plan.rows import WeekView
 from pantry_tui.services.plan.servings import portion
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_ahead, days_at_home
 from pantry_tui.services.plan.weekview import view
+from pantry_tui.services.stock.pick import ordered
 
 #: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
 _AHEAD = timedelta(days=7)
@@ -74,7 +76,27 @@ def menu_of(p: Pantry, draft: WeekDraft, *, unknown: bool = False) -> Menu:
     asked_for = {name: day for name, day in draft.wishes.dishes.items() if day not in over}
     wishes = replace(draft.wishes, out=draft.wishes.out | over.keys(), dishes=asked_for)
     cooked = {name for names in over.values() for name in names}
-    return plan(found, eats, first, need, wishes, _rested(p, draft, asked_for, cooked), length)
+    menu = plan(found, eats, first, need, wishes, _rested(p, draft, asked_for, cooked), length)
+    return replace(menu, picks=_next_first(p, menu.picks))
+
+
+def _next_first(p: Pantry, picks: Sequence[Pick]) -> tuple[Pick, ...]:
+    """Of packs that are alike the one lies on the first day that `thaw 2A` or `open 2A` takes
+    first; where the household put one, it stays."""
+    found = list(picks)
+    alike: dict[tuple[object, ...], list[int]] = defaultdict(list)
+    for at, pick in enumerate(picks):
+        one = pick.candidate
+        if not (one.bulk or one.must or pick.why is Why.KEPT):
+            container = p.stock.containers[one.container]
+            said = one._replace(container="", opened=UNPUBLISHED), container.state
+            alike[container.batch, container.place, *said].append(at)
+    for places in alike.values():
+        mine = {picks[at].candidate.container: picks[at].candidate for at in places}
+        turn = ordered(p, [p.stock.containers[id_] for id_ in mine])
+        for at, container in zip(sorted(places, key=lambda n: picks[n].days), turn, strict=True):
+            found[at] = replace(picks[at], candidate=mine[container.id])
+    return tuple(found)
 
 
 def _over(p: Pantry, draft: WeekDraft) -> dict[date, set[str]]:

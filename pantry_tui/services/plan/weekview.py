@@ -228,7 +228,7 @@ def _take(p: Pantry, entry: Entry, left: Sequence[Container], so_far: float, sec
     return Take(
         code=batch.code,
         food=batch.food.name,
-        place=p.where(first),
+        place=", ".join(dict.fromkeys(p.where(one) for one in left)),
         count=len(left),
         servings=part,
         day=ahead[0],

@@ -9,6 +9,7 @@ import pytest
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, dishes, wishes
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.stock import act
 from tests.services.plan.putting_up import TODAY, fill, up
 
 FRIDAY = TODAY + timedelta(days=2)
@@ -100,3 +101,26 @@ def test_a_week_that_is_reworked_says_what_it_moved(p: Pantry) -> None:
     moved = {code for code, days in before.items() if days - days_of(p, code)}
     assert moved
     assert all(f"{code} " in said for code in moved)
+
+
+def test_the_pack_that_its_code_thaws_first_is_the_one_of_the_first_day(
+    four_places: Pantry,
+) -> None:
+    p = four_places
+    appetite.set_people(p, 7)
+    code = up(p, "30 1-lb packs ground beef, frozen, freezer, 2026-11-01")
+    weeks.accept(p)
+
+    def beef() -> list[tuple[date, int]]:
+        return [(t.day, t.count) for t in weeks.week(p).take if t.code == code]
+
+    before = beef()
+    assert len(before) > 3
+    for day in range(3):
+        for _ in range(before[day][1]):
+            act.thaw(p, code)
+        (mine,) = [take for take in weeks.week(p).take if take.day == before[day][0]]
+        assert mine.place == "fridge"
+        assert (beef(), weeks.week(p).fallen) == (before[day:], ())
+        p.today += timedelta(days=1)
+        weeks.eaten(p, p.today)
