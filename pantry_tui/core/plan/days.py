@@ -76,7 +76,8 @@ class Table:
             return one
         while last > self.start and self.appetite.sit(last) == 0:
             last -= timedelta(days=1)
-        return one._replace(safe_until=last, last=min(one.last or last, last))
+        until = min(one.last or last, last)
+        return one._replace(safe_until=last, last=until, spoils=one.safe_until)
 
     def earliest(self, one: Candidate) -> date:
         """Frozen food not before it can be thawed, thawing food not before it is."""

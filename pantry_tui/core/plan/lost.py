@@ -41,8 +41,11 @@ def eaten_in_time(lost: Mapping[int, Candidate], laid: Iterable[Chosen], table: 
     return [*found, *(n for n in over if room.eat(lost[n], table.possible(lost[n])))]
 
 
-def _last(one: Candidate, table: Table) -> date:
-    return min(one.safe_until or table.end, table.end)
+def _last(one: Candidate, table: Table) -> tuple[date, date]:
+    """Its last day on which anybody is there to eat it, then the one on which it spoils: before all
+    leave the mince goes before the eggs."""
+    last = min(one.safe_until or table.end, table.end)
+    return last, one.spoils or last
 
 
 class _Room:

@@ -59,6 +59,7 @@ class Candidate(NamedTuple):
     piece: float = 0.0
     care_from: date | None = None
     stands_by: bool = False
+    spoils: date | None = None
     opened: Callable[[], int | None] = UNPUBLISHED
 
     @property
