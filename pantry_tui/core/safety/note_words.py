@@ -301,8 +301,6 @@ ACID_SHORT = (
     rf"unknown|un ?label\w*|un ?mark\w*|mystery|expired|old|skimp\w*|"
     rf"unsure|guess\w*|reduced|cut|{LEFT_OUT})(?!\w)"
 )
-#: Bottled juice is what is asked for.
-AS_ASKED = r"\b(?:only )?bottled (?:lemon|lime)(?: juice)?(?: only)?$|^only bottled$"
 LOW_ACID = (
     r"\b(?:low(?:er)? (?:in )?acid\w*|less acid\w*|acid free|not (?:very |at all )?acidic)\b"
     r"(?! (?:foods?|vegetables?|beans))"

@@ -19,6 +19,7 @@ from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.danger_words import dangers_in_english
 from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
+from pantry_tui.core.safety.note_acid import as_asked, not_in_each_jar
 from pantry_tui.core.safety.note_before import which
 from pantry_tui.core.safety.note_foods import Named, another_food
 from pantry_tui.core.safety.note_good import (
@@ -116,7 +117,9 @@ def doubted_notes(
     said = {key: value for key, value in details if not is_unknown(value)}
     known = frozenset(doubted(record))
     found: list[str] = []
-    for words, clause in clauses(without_set_apart(note)):
+    every = list(clauses(without_set_apart(note)))
+    together, before = "; ".join(clause for _, clause in every), ""
+    for words, clause in every:
         against: list[str] = []
         for key, value in differs(method, size, said, altitude_ft, clause):
             if key == "minutes" and cooked_first(food, clause):
@@ -130,6 +133,8 @@ def doubted_notes(
             against += [f"Its note says {words!r}: not checked. {more[0]}"] if more else []
         if "altitude" not in said and high_up(method, altitude_ft, clause):
             against.append(_not_checked(words, "altitude"))
+        if not_in_each_jar(method, food, clause, before, together):
+            against.append(_not_checked(words, "acid"))
         if method is Method.FRIDGE_PICKLE and (
             weakened(method, re.sub(terms.NO_HARM, " fine ", clause), note)
             or half_the_vinegar(clause, note)
@@ -148,6 +153,7 @@ def doubted_notes(
             spoken = (*spoken, *_speaks_of(method, food, ours, named))
             against += [_not_checked(quoted, key, some) for key in spoken]
         found += against[:1]
+        before = clause
     if method in LIDDED and (waited := delayed(_plain(note))):
         found.append(_not_checked(waited, ""))
     return list(dict.fromkeys(found))
@@ -262,7 +268,7 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         yield "seal"
     acid = method is Method.VINEGAR_PICKLE or food.acidity is Acidity.ACIDIFIED
     acid = acid or ACID_ADDED in food.classes
-    sour = re.sub(terms.AS_ASKED, "lemon", told)
+    sour = as_asked(told)
     if acid and re.search(terms.ACID, sour) and re.search(terms.ACID_SHORT, sour):
         yield "acid"
     if "tomato" in food.classes and affirmed(plain, terms.FROST_KILLED):
