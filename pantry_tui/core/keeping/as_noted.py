@@ -14,6 +14,7 @@ from datetime import date, timedelta
 from pantry_tui.core.canned import WORKING
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.before_frozen import frozen_late, over_before_frozen
 from pantry_tui.core.keeping.bounds import stricter
 from pantry_tui.core.keeping.harm import can_hurt, is_dry
 from pantry_tui.core.keeping.ladder import Assessment, worse
@@ -99,10 +100,10 @@ def as_noted(
     batch: Batch,
     container: Container,
     own: Assessment,
-    assess: Callable[[Batch, Container], Assessment],
+    assess: Callable[..., Assessment],
 ) -> Assessment:
     """Its own assessment, no milder than what it is by its note; `assess` judges a batch and its
-    container as if they were all that is known."""
+    container, and places where they are other ones, as if they were all that is known."""
     silent = replace(batch, note="")
     bare = replace(container, signs=())
     for told in told_of(batch):
@@ -114,7 +115,8 @@ def as_noted(
             own = _no_milder(own, assess(meant, as_it_is), told.now, meant, why)
     if container.state is State.IN_PROGRESS:
         own = _happened(batch, own)
-    return _advised(batch, _culled(batch, container, _older(batch, container, own)))
+    own = over_before_frozen(batch, _older(batch, container, own), assess)
+    return _advised(batch, _culled(batch, container, own))
 
 
 def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
@@ -205,7 +207,7 @@ def told_beside(batch: Batch) -> bool:
     working = batch.method in WORKING and bool(happened(batch.note))
     days = days_of(batch.method, batch.note, batch.booked) if batch.booked else ()
     older = any(one.of is Of.LAST or (batch.made and one.day < batch.made) for one in days)
-    said = told_of(batch) or culled_of(batch) or tuple(advised(batch))
+    said = told_of(batch) or culled_of(batch) or tuple(advised(batch)) or frozen_late(batch)
     return working or older or bool(said)
 
 
