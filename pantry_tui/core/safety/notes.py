@@ -44,6 +44,7 @@ from pantry_tui.core.safety.note_share import share
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_times import how_long
+from pantry_tui.core.safety.note_unsure import time_unknown
 from pantry_tui.core.safety.note_ways import another_way
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
 from pantry_tui.core.safety.record import read_details
@@ -156,6 +157,8 @@ def doubted_notes(
         before = clause
     if method in LIDDED and (waited := delayed(_plain(note))):
         found.append(_not_checked(waited, ""))
+    if method in PROCESSED and time_unknown(together):
+        found.append(_not_checked(whole(note), "minutes"))
     return list(dict.fromkeys(found))
 
 
