@@ -45,6 +45,7 @@ from pantry_tui.core.safety.note_raw_egg import NEST_FOUND
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_states import done_of
+from pantry_tui.core.safety.note_stood import put_away, stood_out
 from pantry_tui.core.safety.note_times import plainly
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
@@ -126,6 +127,8 @@ def doubted_kept(
     if not note.strip():
         return found
     every = tuple(clauses(note))
+    together = "; ".join(clause for _, clause in every)
+    every = tuple((typed, put_away(together, clause)) for typed, clause in every)
     batch = Batch(
         "", "", food, method, None, size, process=tuple(record.items()), note=note.casefold()
     )
@@ -193,6 +196,8 @@ def _against(
         yield from warm(method, food, clause, perishes)
         cooked = method is Method.MEAL or bool(food.classes & {"cooked", "stock"})
         yield from plain_of_kept(clause, perishes, cooked=cooked)
+        if stood_out(clause) and perishes():
+            yield PERHAPS_WARM
     if may_poison(food, clause, batch.note):
         yield "it may poison: discard it, unless who knows the kind for certain has looked at it."
     yield from spoilt(method, food, clause, signs)
