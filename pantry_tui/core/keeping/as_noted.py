@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from datetime import date, timedelta
 
-from pantry_tui.core.canned import WORKING
+from pantry_tui.core.canned import LIDDED, WORKING
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.before_frozen import frozen_late, over_before_frozen
@@ -20,8 +20,10 @@ from pantry_tui.core.keeping.harm import can_hurt, is_dry
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.kept_warm import degrees_of
 from pantry_tui.core.safety.note_advice import advised
 from pantry_tui.core.safety.note_days import Of, days_of
+from pantry_tui.core.safety.note_hot_place import stood_hot
 from pantry_tui.core.safety.note_raw_egg import raw_egg_at_home
 from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, happened, states
@@ -116,6 +118,7 @@ def as_noted(
     if container.state is State.IN_PROGRESS:
         own = _happened(batch, own)
     own = over_before_frozen(batch, _older(batch, container, own), assess)
+    own = _stood_hot(batch, own)
     return _advised(batch, _culled(batch, container, own))
 
 
@@ -202,12 +205,33 @@ def _advised(batch: Batch, own: Assessment) -> Assessment:
     return own
 
 
+def _stood_hot(batch: Batch, own: Assessment) -> Assessment:
+    """In doubt where its jars stood hot, as a reading of their place would have it."""
+    for typed in hot_places(batch):
+        says = "above 95 F canned food may spoil, and no number is published"
+        if batch.code:
+            says += f". If it was cooler, put the note right, `correct {batch.code} --note`"
+        why = f"Its note says {typed!r}: {says}."
+        harmless = own.harmless and not can_hurt(batch)
+        own = replace(own, doubt=True, harmless=harmless, reasons=(why, *own.reasons))
+    return own
+
+
+def hot_places(batch: Batch) -> tuple[str, ...]:
+    """What its note says of jars that stood hot, as it was typed."""
+    if batch.method not in LIDDED or not batch.note:
+        return ()
+    told = clauses(batch.note)
+    return tuple(typed for typed, clause in told if stood_hot(clause, degrees_of(clause)))
+
+
 def told_beside(batch: Batch) -> bool:
     """Whether anything is said beside a batch of what its note says."""
     working = batch.method in WORKING and bool(happened(batch.note))
     days = days_of(batch.method, batch.note, batch.booked) if batch.booked else ()
     older = any(one.of is Of.LAST or (batch.made and one.day < batch.made) for one in days)
     said = told_of(batch) or culled_of(batch) or tuple(advised(batch)) or frozen_late(batch)
+    said = said or hot_places(batch)
     return working or older or bool(said)
 
 

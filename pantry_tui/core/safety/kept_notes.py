@@ -35,6 +35,7 @@ from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_contact import came_in, past_it
 from pantry_tui.core.safety.note_cooling import Late, chilled_late
+from pantry_tui.core.safety.note_fallen import of_fallen_fruit
 from pantry_tui.core.safety.note_finer import finer
 from pantry_tui.core.safety.note_labels import EITHER_WAY
 from pantry_tui.core.safety.note_look import says
@@ -200,6 +201,11 @@ def _against(
             yield PERHAPS_WARM
     if may_poison(food, clause, batch.note):
         yield "it may poison: discard it, unless who knows the kind for certain has looked at it."
+    if of_fallen_fruit(method, food, clause):
+        yield (
+            "fallen fruit may hold a poison of moulds that no heat destroys, and its juice the "
+            "germs of the ground: discard."
+        )
     yield from spoilt(method, food, clause, signs)
     yield from _touched(method, food, clause, signs)
     if method in PACKED:

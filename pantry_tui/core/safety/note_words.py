@@ -232,7 +232,8 @@ FILLED_FROM = any_of(
     r"used(?! (?:the |a |half )*(?:quart|lit|gallon))"
 )
 OTHER_DEGREES = any_of(
-    r"kept|stor\w*|pantry|cellar|room|shelf|outside|outdoors|day|weather|oven|roast\w*|fridge|"
+    r"kept|stor\w*|pantry|larder|cupboard|basement|cellar|room|shelf|outside|outdoors|day|"
+    r"weather|oven|roast\w*|fridge|"
     r"kitchen|freez\w*|jam|set|candy|sheet"
 )
 #: Of what lay in a dryer before it went into jars.

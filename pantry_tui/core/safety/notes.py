@@ -21,6 +21,7 @@ from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
 from pantry_tui.core.safety.note_acid import as_asked, not_in_each_jar
 from pantry_tui.core.safety.note_before import which
+from pantry_tui.core.safety.note_fallen import as_windfalls
 from pantry_tui.core.safety.note_foods import Named, another_food
 from pantry_tui.core.safety.note_good import (
     buttered,
@@ -217,6 +218,7 @@ def _plain(typed: str) -> str:
 def _prepared(method: Method, food: FoodFacts, clause: str, packed: str) -> list[str]:
     """What is said of how the food was packed, as the record's reader says it."""
     told = re.sub(r"\b(?:far |much )?too ripe\b", "overripe", re.sub(terms.PURPOSE, " ", clause))
+    told = told if food.group is Group.VEGETABLE else as_windfalls(told)
     for word in (r"\bwindfalls?\b", r"\bover ?ripe\b"):
         if not affirmed(told, word) or re.search(rf"{word}.*\bwent (?:in)?to\b", clause):
             told = re.sub(word, " ", told)
