@@ -32,6 +32,7 @@ from pantry_tui.core.safety.kept_warm import (
     warm,
 )
 from pantry_tui.core.safety.note_added import animal_in, plants_in
+from pantry_tui.core.safety.note_beans import raw_beans
 from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_contact import came_in, past_it
 from pantry_tui.core.safety.note_cooling import Late, chilled_late
@@ -136,7 +137,9 @@ def doubted_kept(
     # What is said of pieces of a pile is judged where it lies (core.keeping.as_noted).
     for typed, clause in (one for one in every if not to_cull(batch, one[1])):
         against = chain(
-            _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs),
+            _unripe(food, clause)
+            if method in LIDDED
+            else _against(batch, clause, perishes, signs, together),
             (_SET_ASIDE,) if set_aside(clause) else (),
             (_EITHER_WAY,) if clause.endswith(EITHER_WAY) else (),
         )
@@ -178,6 +181,7 @@ def _against(
     clause: str,
     perishes: Callable[[], bool],
     signs: Callable[[], Iterable[Sign]],
+    together: str,
 ) -> _Told:
     method, food = batch.method, batch.food
     yield from put_in(method, food, clause)
@@ -201,6 +205,8 @@ def _against(
             yield PERHAPS_WARM
     if may_poison(food, clause, batch.note):
         yield "it may poison: discard it, unless who knows the kind for certain has looked at it."
+    if raw_beans(method, food, clause, together):
+        yield "red kidney beans are poisonous until they have boiled 30 minutes: discard."
     if of_fallen_fruit(method, food, clause):
         yield (
             "fallen fruit may hold a poison of moulds that no heat destroys, and its juice the "

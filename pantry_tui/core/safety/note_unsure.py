@@ -105,6 +105,7 @@ UNSURE: tuple[Stage, ...] = (
         r"start\w*|count\w*|canner|lids?|right)\b",
         r"\bhow long (?:(?:the|they|it|these|we|this|a|my|our) )*(?:\w+ )?(?:(?:will|can|may|"
         r"should) |(?:keep|last|hold|row|stor|grow)\w*\b)|\b(?:will|to) have enough\b|"
+        r"\b(?:sweet|salty|spicy|thick|tasty|soft|crisp|crunchy|nice|big|pretty) enough\b|"
         r"\b(?:salt|jars|sugar|spic\w*|set|enough (?:for|to (?:last|eat|share|give))|winter|"
         r"year)\b",
     ),

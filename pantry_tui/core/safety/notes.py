@@ -20,6 +20,7 @@ from pantry_tui.core.safety.danger_words import dangers_in_english
 from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
 from pantry_tui.core.safety.note_acid import as_asked, not_in_each_jar
+from pantry_tui.core.safety.note_beans import of_the_soak, unsoaked
 from pantry_tui.core.safety.note_before import which
 from pantry_tui.core.safety.note_fallen import as_windfalls
 from pantry_tui.core.safety.note_foods import Named, another_food
@@ -124,7 +125,8 @@ def doubted_notes(
     for words, clause in every:
         against: list[str] = []
         for key, value in differs(method, size, said, altitude_ft, clause):
-            if key == "minutes" and cooked_first(food, clause):
+            of_else = cooked_first(food, clause) or of_the_soak(food, clause, before)
+            if key == "minutes" and of_else:
                 continue
             if value is None:
                 against.append(_not_checked(words, key))
@@ -151,7 +153,7 @@ def doubted_notes(
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
             some = share(ours) > 0
             quoted = whole(note) if some else words
-            spoken = (terms.SPOILT,) if may_poison(food, ours, note) else ()
+            spoken = ("",) if may_poison(food, ours, note) else ()
             spoken = (*spoken, *_speaks_of(method, food, ours, named))
             against += [_not_checked(quoted, key, some) for key in spoken]
         found += against[:1]
@@ -253,6 +255,8 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
     if terms.speaks(plain, terms.OF_DENIAL):
         plain = re.sub(terms.NO_HARM, " fine ", plain)
     if another_way(plain) or _went_wrong(plain) or boiled_instead(method, food, clause):
+        yield ""
+    if unsoaked(method, food, clause):
         yield ""
     if more_of_what_is_low(method, food, clause) or meat_in_it(method, food, clause):
         yield ""
