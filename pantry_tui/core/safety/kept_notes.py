@@ -49,6 +49,7 @@ from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_states import done_of
 from pantry_tui.core.safety.note_stood import put_away, stood_out
 from pantry_tui.core.safety.note_times import plainly
+from pantry_tui.core.safety.note_topped import topped_up
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.signs import Sign, signs_for
@@ -96,6 +97,10 @@ _HOW_LONG = (
     r"^(?:(?:for|about|over|nearly|all|of|maybe|a|half|the|until|till|0\.5|whole|good) )*"
     r"(?:\d+(?:\.\d+)? )?(?:hours?|hrs?|minutes?|mins?|days?|night|morning|afternoon|"
     r"over ?night)$"
+)
+_AS_OLD_AS = (
+    "its days begin with the oldest that is in it. Record when that was made; if the note means "
+    "something else, put it right."
 )
 _LATE = {
     Late.SURELY: f"{WARM}: discard.",
@@ -205,6 +210,8 @@ def _against(
             yield PERHAPS_WARM
     if may_poison(food, clause, batch.note):
         yield "it may poison: discard it, unless who knows the kind for certain has looked at it."
+    if topped_up(method, clause, together):
+        yield _AS_OLD_AS
     if raw_beans(method, food, clause, together):
         yield "red kidney beans are poisonous until they have boiled 30 minutes: discard."
     if of_fallen_fruit(method, food, clause):

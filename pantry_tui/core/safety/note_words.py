@@ -67,7 +67,7 @@ DEGREES = rf"(?<![\d.])({NUMBER})\s*(?:°|deg(?:rees)?\b)?\s*([cf])\b"
 #: In place of a key: what no record of a process can put right.
 SPOILT = "spoilt"
 #: Of another year's batch, or of the next; last year's lids are of this one.
-EARLIER = r"(?<!from )(?<!from the )" + any_of(
+EARLIER = r"(?<!from )(?<!from the )(?<!topped up )(?<!added to )(?<!put to )" + any_of(
     r"(?:next|last|other|another) (?:time|year|batch|season|autumn|summer|fall)\b"
     r"(?!'s (?:lid|seal|flat|brine|vinegar|lemon|gasket))"
 )

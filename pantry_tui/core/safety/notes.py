@@ -46,6 +46,7 @@ from pantry_tui.core.safety.note_share import share
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_times import how_long
+from pantry_tui.core.safety.note_topped import opened_jar, watered
 from pantry_tui.core.safety.note_unsure import time_unknown
 from pantry_tui.core.safety.note_ways import another_way
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
@@ -144,7 +145,7 @@ def doubted_notes(
             or half_the_vinegar(clause, note)
         ):
             against.append(_not_checked(words, "vinegar"))
-        if method in SALTED and affirmed(clause, terms.SALT_CUT):
+        if method in SALTED and (affirmed(clause, terms.SALT_CUT) or watered(clause)):
             against.append(_not_checked(words, "salt"))
         if method in LIDDED:
             ours = without_the_end(clause)
@@ -256,7 +257,7 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         plain = re.sub(terms.NO_HARM, " fine ", plain)
     if another_way(plain) or _went_wrong(plain) or boiled_instead(method, food, clause):
         yield ""
-    if unsoaked(method, food, clause):
+    if unsoaked(method, food, clause) or opened_jar(method, food, clause):
         yield ""
     if more_of_what_is_low(method, food, clause) or meat_in_it(method, food, clause):
         yield ""
