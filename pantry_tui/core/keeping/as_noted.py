@@ -136,6 +136,9 @@ def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
         if of is Of.LAST:
             own = _until(batch, own, typed, day, over=noted is not None and day < noted)
             continue
+        if of is Of.TOPPED:
+            own = _topped(batch, own, typed, day)
+            continue
         began = min(opened, default=None) if of is Of.OPENED else batch.made
         older = began - day if began is not None and of is Of.MADE else timedelta()
         if frozen and older.days > _MONTHS_DAYS and own.best_by is not None:
@@ -153,6 +156,19 @@ def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
             why = f"Its note says {typed!r}: {_command(says, batch.code)}."
             return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
     return own
+
+
+def _topped(batch: Batch, own: Assessment, typed: str, day: date) -> Assessment:
+    """What was topped up is as old as what was there before: in doubt where its record begins on
+    that day, or later."""
+    if batch.made is None or day > batch.made or batch.method is Method.FROZEN:
+        return own
+    says = (
+        f"what was there before is older than {say(batch.made)}, the day of its record. Put that "
+        "right, `correct {} --made`. Until then nobody knows its last day"
+    )
+    why = f"Its note says {typed!r}: {_command(says, batch.code)}."
+    return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
 
 
 def _until(batch: Batch, own: Assessment, typed: str, day: date, *, over: bool) -> Assessment:
@@ -229,7 +245,12 @@ def told_beside(batch: Batch) -> bool:
     """Whether anything is said beside a batch of what its note says."""
     working = batch.method in WORKING and bool(happened(batch.note))
     days = days_of(batch.method, batch.note, batch.booked) if batch.booked else ()
-    older = any(one.of is Of.LAST or (batch.made and one.day < batch.made) for one in days)
+    older = any(
+        one.of is Of.LAST
+        or (batch.made and one.day < batch.made)
+        or (one.of is Of.TOPPED and one.day == batch.made)
+        for one in days
+    )
     said = told_of(batch) or culled_of(batch) or tuple(advised(batch)) or frozen_late(batch)
     said = said or hot_places(batch)
     return working or older or bool(said)

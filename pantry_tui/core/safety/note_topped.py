@@ -20,7 +20,7 @@ _MONTH = (
     r"spring|summer|autumn|winter|christmas|easter)"
 )
 _AGO = rf"(?:last (?:week|month|year|time|{_DAY}|{_MONTH})(?:'?s)?)"
-_OLD = rf"(?:older|old|left ?over|perpetual|{_AGO}|{_DAY}(?:'?s)?)"
+_OLD = rf"(?:older|old|left ?over|perpetual|{_AGO}|{_DAY}'?s)"
 _POT = (
     r"(?:pots?|jars?|crocks?|tubs?|box(?:es)?|batch|brine|kraut|sauerkraut|stew|soup|stock|oil|"
     r"jam|pan|bottle|pickles?|starter|curry|chill?i|sauce|broth|1|ones?)"
@@ -29,7 +29,8 @@ _TOP = r"(?:top(?:ped)? up|re ?filled|filled up|kept going|eked out|stretched)"
 _TOPPED_UP = (
     rf"\btop(?:ped)? up (?:with )?(?:(?:the|an|our|my|some|a|bit|of|what was left of|rest) )*"
     rf"{_OLD}\b|"
-    rf"\b(?:what was left|left ?overs?|the rest|remains|rest) (?:of|from) {_OLD}\b(?:.*\b(?:new|"
+    rf"\b(?:what was left|left ?overs?|the rest|remains|rest) (?:of|from) (?:{_OLD}|"
+    rf"{_DAY})\b(?:.*\b(?:new|"
     rf"fresh|more)\b|.*\bin it\b)|"
     rf"\b{_OLD} (?:\w+ ){{0,2}}(?:mixed|stretched|topped up|eked out|stirred in|kept going)\b|"
     rf"\b(?:added|put|stirred|mixed|poured)(?: \w+)? (?:to|into|with|in) (?:the |an |our "
@@ -47,6 +48,7 @@ _TOPPED_UP = (
     rf"\b(?:brine|oil|vinegar) (?:is |was )?(?:from|of) (?:the )?(?:{_MONTH}|{_AGO})\b|"
     r"\b(?:pot|jar|crock|stew|soup) (?:has |had |was |is )?(?:been )?(?:going|on the go|kept going)"
     rf" (?:since|for|from)\b|\b(?:same|the) {_POT} kept going\b|\bnever (?:quite )?emptied\b|"
+    r"^(?:then |was |it was |all )*topped up (?:again|since|twice|often|now and then|a few times)$|"
     rf"\b{_TOP} (?:again and again|over and over|every (?:day|week)|each (?:day|week)|all "
     r"(?:summer|year|winter))\b|"
     r"\b(?:added|put|stirred|mixed)(?: (?:fresh|new|more|the|some|today's|a|few))+ \w+ (?:to|into|"

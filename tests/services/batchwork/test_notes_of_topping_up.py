@@ -139,3 +139,13 @@ def test_it_stays_what_it_is(kitchen: Pantry, what: str, note: str) -> None:
 @pytest.mark.parametrize(("what", "note"), each(BAD))
 def test_it_is_held_against_it(kitchen: Pantry, what: str, note: str) -> None:
     assert speaks_against(kitchen, LINES[what], note)
+
+
+@pytest.mark.parametrize(
+    "note", ["topped up on 27 nov", "topped up on friday", "more added friday"]
+)
+def test_a_pot_is_as_old_as_what_was_in_it(kitchen: Pantry, note: str) -> None:
+    line = "2 boxes beef stew, cooked meal, fridge"
+    assert not speaks_against(kitchen, f"{line}, 26 nov", note)
+    assert speaks_against(kitchen, f"{line}, 27 nov", note)
+    assert speaks_against(kitchen, f"{line}, 28 nov", note)
