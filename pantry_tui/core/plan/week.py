@@ -86,11 +86,16 @@ class _Week:
         self.with_spare = False  # what stands by is opened too
 
     def menu(self) -> Menu:
-        """By day, and what comes next: of bulk the first meal only."""
+        """By day, and what comes next: of bulk the first meal only, and of a crate that lies on a
+        day where the rest of it presses."""
         found = spread(self.chosen, self.table)
         named = {pick.candidate.container for pick in found.picks}
-        coming = ((self.free[n], n in self.keeps) for n in self.next if n in self.free)
-        more, kept = in_turn((one, keeps) for one, keeps in coming if one.container not in named)
+        coming = ((n, self.free[n], n in self.keeps) for n in self.next if n in self.free)
+        more, kept = in_turn(
+            (one, keeps)
+            for number, one, keeps in coming
+            if one.container not in named or (one.bulk and number in self.pressing)
+        )
         stand = (*self.free.values(), *self._taken())
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
         on_table = (pick.candidate for pick in found.picks if not pick.dish)
