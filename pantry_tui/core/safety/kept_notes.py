@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from functools import partial
 from itertools import chain, islice, pairwise
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
@@ -32,6 +33,7 @@ from pantry_tui.core.safety.kept_warm import (
     warm,
 )
 from pantry_tui.core.safety.note_added import animal_in, plants_in
+from pantry_tui.core.safety.note_answers import answered
 from pantry_tui.core.safety.note_beans import raw_beans
 from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_contact import came_in, past_it
@@ -133,7 +135,10 @@ def doubted_kept(
     found = list(found_warm(method, record, perishes))
     if not note.strip():
         return found
-    every = tuple(clauses(note))
+    again = partial(
+        doubted_kept, method, food, size, {}, perishes=perishes, doubted=doubted, signs=signs
+    )
+    every = tuple(clauses(answered(note, lambda one: bool(again(note=one)))))
     together = "; ".join(clause for _, clause in every)
     every = tuple((typed, put_away(together, clause)) for typed, clause in every)
     batch = Batch(

@@ -81,7 +81,7 @@ _RHUBARB_LEAVES = (
     r"of|all|young|green))* (?:leaves|leaf)\b|\bleaves (?:too|as well|in it|and all|left on)\b"
 )
 _KERNELS = (
-    r"\b(?:noyaux?|kernels?|bitter almonds?)\b(?! (?:corn|of corn))|"
+    r"\b(?:noyaux?|kernels?|bitter almonds?)\b(?! (?:corn|of corn|none))|"
     r"\b(?:crush\w*|ground|grind\w*|crack\w*)(?: \w+){0,2} (?:stones?|pits?)\b|"
     r"\b(?:stones?|pits?) (?:(?:were|was|got|all|some) )*(?:crush|ground|grind|crack)\w*"
 )

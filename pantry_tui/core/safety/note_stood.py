@@ -103,6 +103,22 @@ _REST_OF = (
     r"(?:\w+ )?(?:buffet|party|picnic|pot ?luck|barbecue|bbq|fair|supper|reception|funeral|"
     r"wedding))"
 )
+_BROKEN_OVEN = (
+    r"\b(?:oven|stove|cooker|hob|slow cooker)(?: (?:was|had|is))? (?:broke(?:n)?(?: down)?|off|"
+    r"dead|"
+    r"died|failed|not working|would not (?:start|light|come on))\b"
+)
+_ANOTHER_OVEN = (
+    r"\b(?:used|borrowed|went to|took it to) (?:\w+'s?|another|the other|a borrowed|next door's|"
+    r"the "
+    r"neighbou?r'?s)\b|\b(?:so|then|and|instead)? ?(?:cooked|baked|finished|done|made) (?:it |"
+    r"them )?"
+    r"(?:at|in|on) (?:\w+'s|another|the (?:other|neighbou?r\w*|stove|hob|grill|barbecue|camp\w*))\b"
+)
+_IN_IT_THEN = (
+    r"\b(?:half ?way|mid ?way|over ?night|left|in it|stood|till|until|inside|while|hours?|during|"
+    r"cold|after)\b"
+)
 
 
 def stood_out(clause: str) -> bool:
@@ -117,7 +133,10 @@ def stood_out(clause: str) -> bool:
 
 
 def put_away(note: str, clause: str) -> str:
-    """A clause without the feast that it is left from, where the note has it chilled at once."""
+    """A clause without the feast that it is left from, where the note has it chilled at once, and
+    without what was broken, where it has another one that cooked it."""
+    if re.search(_ANOTHER_OVEN, note) and not re.search(_IN_IT_THEN, note):
+        clause = re.sub(_BROKEN_OVEN, " ", clause)
     if re.search(_AT_ONCE, note) is None:
         return clause
     return re.sub(rf"{_REST_OF} (?:from|of|after) (?:the |a |our )*", "what is of a ", clause)

@@ -322,8 +322,8 @@ FROST_KILLED = r"(?<!before )(?<!before the )(?<!ahead of the )(?<!no )" + any_o
 )
 NO_LIQUID_ADDED = any_of(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
 FAT_REMOVED = (
-    r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b|"
-    r"\bfat (?:was |all |is )?(?:trimm|skimm|remov|lift|taken)\w*(?: off)?"
+    r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* (?:fat|lard)\b|"
+    r"\b(?:fat|lard) (?:was |all |is )?(?:trimm|skimm|remov|lift|taken)\w*(?: off)?"
 )
 #: What rises from meat and stock by itself.
 FAT_OF_ITS_OWN = (
@@ -337,7 +337,8 @@ THICKENED = (
     r"\b(?:thicken\w*(?! well)|corn ?starch|corn ?flour|flour(?! sack)|roux|arrowroot|tapioca|"
     r"gravy|noodles?|pasta|macaroni|rice|barley|dumplings?|bread ?crumbs?|cream(?:ed)?|milk|"
     r"butter|"
-    r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:ones|pods|cucumbers|ripe|beans?|sack|squash|"
+    r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:ones|stalks?|stems?|pods|cucumbers|ripe|"
+    r"beans?|sack|squash|"
     r"smooth|vinegar|chard|lettuce|corn|yellow))(?<!peanut butter)"
 )
 ADDED = (

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from datetime import date
 
 from pantry_tui.core.amounts import in_decimals
 from pantry_tui.core.canned import LIDDED, PROCESSED
@@ -19,13 +20,16 @@ from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.danger_words import dangers_in_english
 from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
-from pantry_tui.core.safety.note_acid import as_asked, not_in_each_jar
+from pantry_tui.core.safety.note_acid import as_asked, by_jar, not_in_each_jar
+from pantry_tui.core.safety.note_answers import answered, denies_what_should_be
 from pantry_tui.core.safety.note_beans import of_the_soak, unsoaked
 from pantry_tui.core.safety.note_before import which
+from pantry_tui.core.safety.note_end import cut_short, of_the_process
 from pantry_tui.core.safety.note_fallen import as_windfalls
 from pantry_tui.core.safety.note_foods import Named, another_food
 from pantry_tui.core.safety.note_good import (
     buttered,
+    without_a_cleaned_freezer,
     without_a_knob,
     without_the_end,
     without_what_is_well,
@@ -38,6 +42,7 @@ from pantry_tui.core.safety.note_mixture import (
     weakened,
 )
 from pantry_tui.core.safety.note_numbers import differs
+from pantry_tui.core.safety.note_parts import is_of_the_brine, strong_enough
 from pantry_tui.core.safety.note_plain import high_up, plainly_said
 from pantry_tui.core.safety.note_poison import may_poison
 from pantry_tui.core.safety.note_pots import boiled_instead, cooked_first
@@ -110,22 +115,38 @@ def doubted_notes(
     note: str,
     doubted: Doubted,
     named: Named,
+    made: date | None = None,
 ) -> list[str]:
     """What the note says against a batch beside its record, a sentence each that quotes it.
 
     `doubted` judges a whole record, as that of the batch was judged, `named` finds a food by any of
-    its names. Altitude in feet, None where nobody knows it."""
+    its names. Altitude in feet, None where nobody knows it; `made`: the day it was made."""
     if not note.strip() or method not in READ:
         return []
     details = read_details(record.items()).pairs
     said = {key: value for key, value in details if not is_unknown(value)}
     known = frozenset(doubted(record))
     found: list[str] = []
-    every = list(clauses(without_set_apart(note)))
+    kept = answered(
+        note,
+        lambda one: bool(
+            doubted_notes(method, food, size, record, altitude_ft, one, doubted, named)
+        ),
+    )
+    if method in LIDDED and denies_what_should_be(note, acid=by_jar(food)):
+        found.append(_not_checked(whole(note), ""))
+    sour = method in (Method.FRIDGE_PICKLE, Method.VINEGAR_PICKLE)
+    every = of_the_process(method, list(clauses(without_set_apart(kept))), made)
+    if sour and strong_enough(method, food, said, every):
+        every = [one for one in every if not is_of_the_brine(one[1])]
     together, before = "; ".join(clause for _, clause in every), ""
     for words, clause in every:
         against: list[str] = []
+        ours = without_the_end(clause) if method in LIDDED else clause
+        still = set(differs(method, size, said, altitude_ft, ours))
         for key, value in differs(method, size, said, altitude_ft, clause):
+            if (key, value) not in still:
+                continue  # a time after its end
             of_else = cooked_first(food, clause) or of_the_soak(food, clause, before)
             if key == "minutes" and of_else:
                 continue
@@ -148,7 +169,6 @@ def doubted_notes(
         if method in SALTED and (affirmed(clause, terms.SALT_CUT) or watered(clause)):
             against.append(_not_checked(words, "salt"))
         if method in LIDDED:
-            ours = without_the_end(clause)
             packed = f"{said.get('pack', '')} {note}".casefold()
             told = _prepared(method, food, ours, packed)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
@@ -163,12 +183,15 @@ def doubted_notes(
         found.append(_not_checked(waited, ""))
     if method in PROCESSED and time_unknown(together):
         found.append(_not_checked(whole(note), "minutes"))
+    if method in PROCESSED and cut_short(together):
+        found.append(_not_checked(whole(note), ""))
     return list(dict.fromkeys(found))
 
 
 def clauses(note: str) -> Iterator[tuple[str, str]]:
     """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
     letters with every number in figures."""
+    note = without_a_cleaned_freezer(note)
     for typed in re.split(_BETWEEN, re.sub(_MARK, ": unsure", re.sub(_ASKED, ": ", note))):
         clause = in_words(_plain(typed))
         if clause and not re.search(terms.EARLIER, clause):
