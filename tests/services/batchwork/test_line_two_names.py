@@ -50,6 +50,22 @@ def test_a_ferment_may_name_its_crop(line: str) -> None:
     assert not got.unread
 
 
+@pytest.mark.parametrize(
+    ("typed", "name"),
+    [("cheddar", "hard cheese"), ("gouda", "hard cheese"), ("feta", "feta"),
+     ("mozzarella", "mozzarella")],
+)  # fmt: skip
+def test_a_cheese_may_be_called_one(typed: str, name: str) -> None:
+    got = read(f"1 block {typed} cheese, cellar", CELLAR)
+    assert got.food == name
+    assert not any("Two foods" in one for one in got.problems)
+
+
+@pytest.mark.parametrize("typed", ["milk, cheese", "butter and cheese"])
+def test_milk_and_cheese_are_two_foods(typed: str) -> None:
+    assert "Two foods" in read(f"1 pack {typed}, cellar", CELLAR).problems[0]
+
+
 def test_a_ferment_and_its_crop_are_two_foods() -> None:
     assert "Two foods" in read("sauerkraut and cabbage, cellar", CELLAR).problems[0]
 
