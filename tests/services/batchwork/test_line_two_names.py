@@ -90,3 +90,11 @@ def test_the_kitchen_fridge_is_the_fridge_and_the_garage_fridge_is_asked_about()
     other = read("milk, garage fridge", CELLAR)
     assert other.asks[0].choices == ("fridge",)
     assert not other.unread
+
+
+@pytest.mark.parametrize("jam", ["fig jam", "pepper jelly", "pepper jam", "tomato jam"])
+def test_a_jam_that_is_sour_by_its_recipe_is_a_jam_in_boiling_water(jam: str) -> None:
+    line = f"4 half-pint jars {jam}, boiling-water canned, cellar, minutes=10"
+    assert read(f"{line} acid=lemon", CELLAR).method is Method.JAM
+    assert read(line, CELLAR).method is Method.BOILING_WATER
+    assert read(line.replace(jam, "strawberry jam"), CELLAR).method is Method.BOILING_WATER
