@@ -110,3 +110,8 @@ def is_green(one: Candidate) -> bool:
 def is_garden(one: Candidate) -> bool:
     """Whether it is of those that are what is green of a meal."""
     return one.at_table in _GARDEN and is_green(one)
+
+
+def is_meal(one: Candidate) -> bool:
+    """Whether a meal is taken out of bulk, and not an onion for the pot."""
+    return one.bulk and one.at_table in A_HEAD and one.a_head >= 1

@@ -220,13 +220,16 @@ class _Choice:
         else:
             self.after.eat(lot, over)
 
-    def _turn(self, food: str) -> tuple[float, float, int, str]:
-        """Of those that wait alike, to the day or so, the nearest date comes first."""
+    def _turn(self, food: str) -> tuple[float, float, float, int, str]:
+        """Of those that wait alike, to the day or so, the nearest date comes first; of those that
+        press the one of which less is on the table."""
         weeks = sooner = self._waits(food)
         if weeks > CALM and food in self.credits:
             sooner -= self.credits[food].weeks(self.table.laid[food])
             weeks = max(CALM, sooner)
-        return round(weeks, 1), round(sooner, 1), self.due[self.dated[food][0]], food
+        hurries = weeks <= CALM
+        laid = round(self.table.laid[food] / self.ceilings.of_food(food), 1) if hurries else 0.0
+        return round(weeks, 1), round(sooner, 1), laid, self.due[self.dated[food][0]], food
 
     def _waits(self, food: str) -> float:
         weeks = self.spare[food]

@@ -33,7 +33,7 @@ from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_ope
 from pantry_tui.core.plan.guests import awaited, beside_it, for_guests, may_come, second
 from pantry_tui.core.plan.lots import by_itself, due_by, in_parts, in_turn, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
-from pantry_tui.core.plan.plate import more_mains, would_do
+from pantry_tui.core.plan.plate import is_meal, more_mains, would_do
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.running import once_more, parted
 from pantry_tui.core.plan.schedule import CALM
@@ -94,7 +94,7 @@ class _Week:
         more, kept = in_turn(
             (one, keeps)
             for number, one, keeps in coming
-            if one.container not in named or (one.bulk and number in self.pressing)
+            if one.container not in named or (number in self.pressing and is_meal(one))
         )
         stand = (*self.free.values(), *self._taken())
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)

@@ -118,7 +118,7 @@ def view(
             *no_day_until_seen_to(p, draft),
             *_still_open(p, found.over),
         ),
-        no_main=no_main(p, meals, found.mains, (*found.more, *found.kept)) if menu else "",
+        no_main=no_main(meals, found.mains) if menu else "",
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(one.usable for one in stands(p)),

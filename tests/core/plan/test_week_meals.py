@@ -451,3 +451,12 @@ def test_on_the_eve_of_leaving_guests_get_the_bird_of_which_no_meal_is_left() ->
 
     assert served(4, 5, 6) == "bird", "of the ham eight servings are left, and nobody is there"
     assert served() == "ham", "what no usual table could eat, where its rest is eaten on the next"
+
+
+def test_of_two_that_press_alike_neither_is_all_of_the_week() -> None:
+    tubs = [
+        one(f"{food}{n}", food, 4.0, 3, last=day(5)) for food in ("chili", "soup") for n in range(9)
+    ]
+    mains = [p.candidate.food for p in plan(tubs, Appetite(4), START, Needs()).picks]
+    assert abs(mains.count("chili") - mains.count("soup")) <= 1
+    assert len(mains) == 7
