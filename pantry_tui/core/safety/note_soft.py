@@ -33,7 +33,7 @@ _BENDS = (
     r"\b(?:bends?|bendy|bending|bendable|pliable|leathery|rubbery|flexible|flex(?:es)?|gummy|"
     r"floppy)\b|"
     rf"\b(?:are|is|feels?|felt|still|too|quite|very|bit|some|went|got|gone|stay\w*) {_SO}(?:soft|"
-    r"chewy|limp)\b|^(?:chewy|limp|soft)\b|"
+    r"chewy|limp)\b|^(?:chewy|limp|soft)(?=$| (?:and|now|again|already|to)\b)|"
     rf"\b{DENIED} {_SO}(?:snap\w*|break\w*|crumbl\w*|crack\w*|crunch\w*|rattl\w*|brittle|crisp)\b|"
     r"\binstead of (?:snapp|break|crack|crumbl)ing\b"
 )

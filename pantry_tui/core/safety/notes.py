@@ -143,10 +143,10 @@ def doubted_notes(
     for words, clause in every:
         against: list[str] = []
         ours = without_the_end(clause) if method in LIDDED else clause
-        still = set(differs(method, size, said, altitude_ft, ours))
-        for key, value in differs(method, size, said, altitude_ft, clause):
-            if (key, value) not in still:
-                continue  # a time after its end
+        named_in_it = tuple(differs(method, size, said, altitude_ft, clause))
+        # A time after the end of it is none of its own.
+        still = tuple(differs(method, size, said, altitude_ft, ours)) if named_in_it else ()
+        for key, value in (one for one in named_in_it if one in still):
             of_else = cooked_first(food, clause) or of_the_soak(food, clause, before)
             if key == "minutes" and of_else:
                 continue

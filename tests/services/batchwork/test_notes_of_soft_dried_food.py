@@ -52,6 +52,7 @@ kind of leathery before, then dried again till they snapped
     "herbs": """
 crumble between fingers
 leaves crumble, stems snap
+soft leaved sage, dried crisp
 """,
     "powder": """
 fine and loose
