@@ -172,7 +172,7 @@ class Stock:
 
         # A record is like the next one of its food, so that few are looked at.
         told = batch.method, batch.food, batch.processed, batch.process, batch.note
-        key = *told, used_in(self._p, batch)
+        key = *told, used_in(self._p, batch), batch.made if batch.note else None
         feet = strictest_altitude(self._p, batch)
         known: dict[object, Doubt] = self._p.once("checked", dict)
         if (key, feet) not in known:

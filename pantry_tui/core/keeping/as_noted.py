@@ -11,16 +11,19 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from datetime import date, timedelta
 
-from pantry_tui.core.canned import WORKING
+from pantry_tui.core.canned import LIDDED, WORKING
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import say
+from pantry_tui.core.keeping.before_frozen import frozen_late, over_before_frozen
 from pantry_tui.core.keeping.bounds import stricter
 from pantry_tui.core.keeping.harm import can_hurt, is_dry
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.kept_warm import degrees_of
 from pantry_tui.core.safety.note_advice import advised
 from pantry_tui.core.safety.note_days import Of, days_of
+from pantry_tui.core.safety.note_hot_place import stood_hot
 from pantry_tui.core.safety.note_raw_egg import raw_egg_at_home
 from pantry_tui.core.safety.note_share import to_cull
 from pantry_tui.core.safety.note_states import Now, Told, happened, states
@@ -99,10 +102,10 @@ def as_noted(
     batch: Batch,
     container: Container,
     own: Assessment,
-    assess: Callable[[Batch, Container], Assessment],
+    assess: Callable[..., Assessment],
 ) -> Assessment:
     """Its own assessment, no milder than what it is by its note; `assess` judges a batch and its
-    container as if they were all that is known."""
+    container, and places where they are other ones, as if they were all that is known."""
     silent = replace(batch, note="")
     bare = replace(container, signs=())
     for told in told_of(batch):
@@ -114,7 +117,9 @@ def as_noted(
             own = _no_milder(own, assess(meant, as_it_is), told.now, meant, why)
     if container.state is State.IN_PROGRESS:
         own = _happened(batch, own)
-    return _advised(batch, _culled(batch, container, _older(batch, container, own)))
+    own = over_before_frozen(batch, _older(batch, container, own), assess)
+    own = _stood_hot(batch, own)
+    return _advised(batch, _culled(batch, container, own))
 
 
 def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
@@ -130,6 +135,9 @@ def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
     for typed, day, of in days_of(batch.method, batch.note, noted) if noted else ():
         if of is Of.LAST:
             own = _until(batch, own, typed, day, over=noted is not None and day < noted)
+            continue
+        if of is Of.TOPPED:
+            own = _topped(batch, own, typed, day)
             continue
         began = min(opened, default=None) if of is Of.OPENED else batch.made
         older = began - day if began is not None and of is Of.MADE else timedelta()
@@ -148,6 +156,19 @@ def _older(batch: Batch, container: Container, own: Assessment) -> Assessment:
             why = f"Its note says {typed!r}: {_command(says, batch.code)}."
             return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
     return own
+
+
+def _topped(batch: Batch, own: Assessment, typed: str, day: date) -> Assessment:
+    """What was topped up is as old as what was there before: in doubt where its record begins on
+    that day, or later."""
+    if batch.made is None or day > batch.made or batch.method is Method.FROZEN:
+        return own
+    says = (
+        f"what was there before is older than {say(batch.made)}, the day of its record. Put that "
+        "right, `correct {} --made`. Until then nobody knows its last day"
+    )
+    why = f"Its note says {typed!r}: {_command(says, batch.code)}."
+    return replace(own, doubt=True, harmless=False, reasons=(why, *own.reasons))
 
 
 def _until(batch: Batch, own: Assessment, typed: str, day: date, *, over: bool) -> Assessment:
@@ -200,12 +221,38 @@ def _advised(batch: Batch, own: Assessment) -> Assessment:
     return own
 
 
+def _stood_hot(batch: Batch, own: Assessment) -> Assessment:
+    """In doubt where its jars stood hot, as a reading of their place would have it."""
+    for typed in hot_places(batch):
+        says = "above 95 F canned food may spoil, and no number is published"
+        if batch.code:
+            says += f". If it was cooler, put the note right, `correct {batch.code} --note`"
+        why = f"Its note says {typed!r}: {says}."
+        harmless = own.harmless and not can_hurt(batch)
+        own = replace(own, doubt=True, harmless=harmless, reasons=(why, *own.reasons))
+    return own
+
+
+def hot_places(batch: Batch) -> tuple[str, ...]:
+    """What its note says of jars that stood hot, as it was typed."""
+    if batch.method not in LIDDED or not batch.note:
+        return ()
+    told = clauses(batch.note)
+    return tuple(typed for typed, clause in told if stood_hot(clause, degrees_of(clause)))
+
+
 def told_beside(batch: Batch) -> bool:
     """Whether anything is said beside a batch of what its note says."""
     working = batch.method in WORKING and bool(happened(batch.note))
     days = days_of(batch.method, batch.note, batch.booked) if batch.booked else ()
-    older = any(one.of is Of.LAST or (batch.made and one.day < batch.made) for one in days)
-    said = told_of(batch) or culled_of(batch) or tuple(advised(batch))
+    older = any(
+        one.of is Of.LAST
+        or (batch.made and one.day < batch.made)
+        or (one.of is Of.TOPPED and one.day == batch.made)
+        for one in days
+    )
+    said = told_of(batch) or culled_of(batch) or tuple(advised(batch)) or frozen_late(batch)
+    said = said or hot_places(batch)
     return working or older or bool(said)
 
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from functools import partial
 from itertools import chain, islice, pairwise
 
 from pantry_tui.core.canned import ANIMAL, LIDDED
@@ -32,9 +33,12 @@ from pantry_tui.core.safety.kept_warm import (
     warm,
 )
 from pantry_tui.core.safety.note_added import animal_in, plants_in
+from pantry_tui.core.safety.note_answers import answered
+from pantry_tui.core.safety.note_beans import raw_beans
 from pantry_tui.core.safety.note_before import QUOTES, which
 from pantry_tui.core.safety.note_contact import came_in, past_it
 from pantry_tui.core.safety.note_cooling import Late, chilled_late
+from pantry_tui.core.safety.note_fallen import of_fallen_fruit
 from pantry_tui.core.safety.note_finer import finer
 from pantry_tui.core.safety.note_labels import EITHER_WAY
 from pantry_tui.core.safety.note_look import says
@@ -45,7 +49,9 @@ from pantry_tui.core.safety.note_raw_egg import NEST_FOUND
 from pantry_tui.core.safety.note_salt import unsalted
 from pantry_tui.core.safety.note_share import share, to_cull
 from pantry_tui.core.safety.note_states import done_of
+from pantry_tui.core.safety.note_stood import put_away, stood_out
 from pantry_tui.core.safety.note_times import plainly
+from pantry_tui.core.safety.note_topped import topped_up
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.signs import Sign, signs_for
@@ -94,6 +100,10 @@ _HOW_LONG = (
     r"(?:\d+(?:\.\d+)? )?(?:hours?|hrs?|minutes?|mins?|days?|night|morning|afternoon|"
     r"over ?night)$"
 )
+_AS_OLD_AS = (
+    "its days begin with the oldest that is in it. Record when that was made; if the note means "
+    "something else, put it right."
+)
 _LATE = {
     Late.SURELY: f"{WARM}: discard.",
     Late.PERHAPS: PERHAPS_WARM,
@@ -125,14 +135,21 @@ def doubted_kept(
     found = list(found_warm(method, record, perishes))
     if not note.strip():
         return found
-    every = tuple(clauses(note))
+    again = partial(
+        doubted_kept, method, food, size, {}, perishes=perishes, doubted=doubted, signs=signs
+    )
+    every = tuple(clauses(answered(note, lambda one: bool(again(note=one)))))
+    together = "; ".join(clause for _, clause in every)
+    every = tuple((typed, put_away(together, clause)) for typed, clause in every)
     batch = Batch(
         "", "", food, method, None, size, process=tuple(record.items()), note=note.casefold()
     )
     # What is said of pieces of a pile is judged where it lies (core.keeping.as_noted).
     for typed, clause in (one for one in every if not to_cull(batch, one[1])):
         against = chain(
-            _unripe(food, clause) if method in LIDDED else _against(batch, clause, perishes, signs),
+            _unripe(food, clause)
+            if method in LIDDED
+            else _against(batch, clause, perishes, signs, together),
             (_SET_ASIDE,) if set_aside(clause) else (),
             (_EITHER_WAY,) if clause.endswith(EITHER_WAY) else (),
         )
@@ -174,6 +191,7 @@ def _against(
     clause: str,
     perishes: Callable[[], bool],
     signs: Callable[[], Iterable[Sign]],
+    together: str,
 ) -> _Told:
     method, food = batch.method, batch.food
     yield from put_in(method, food, clause)
@@ -193,8 +211,19 @@ def _against(
         yield from warm(method, food, clause, perishes)
         cooked = method is Method.MEAL or bool(food.classes & {"cooked", "stock"})
         yield from plain_of_kept(clause, perishes, cooked=cooked)
+        if stood_out(clause) and perishes():
+            yield PERHAPS_WARM
     if may_poison(food, clause, batch.note):
         yield "it may poison: discard it, unless who knows the kind for certain has looked at it."
+    if topped_up(method, clause, together):
+        yield _AS_OLD_AS
+    if raw_beans(method, food, clause, together):
+        yield "red kidney beans are poisonous until they have boiled 30 minutes: discard."
+    if of_fallen_fruit(method, food, clause):
+        yield (
+            "fallen fruit may hold a poison of moulds that no heat destroys, and its juice the "
+            "germs of the ground: discard."
+        )
     yield from spoilt(method, food, clause, signs)
     yield from _touched(method, food, clause, signs)
     if method in PACKED:

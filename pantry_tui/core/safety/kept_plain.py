@@ -52,10 +52,12 @@ _WARM = (
 _OFF = r"(?:off|cold|(?:switch|turn|shut)\w* off|not on|unlit|out)"
 _DARK_HOURS = (
     r"(?:over ?night|all night|(?:till?|until) (?:the )?(?:next )?(?:morning|day|breakfast)|"
-    r"(?:the )?next (?:day|morning)|all day)"
+    r"(?:the )?next (?:day|morning)|all day|"
+    r"(?:till?|until) (?:the )?(?:guests|everyone|they|we|people|kids) (?:\w+ )?(?:came|come|got|"
+    r"arrived|left|turned up))"
 )
 _OVEN_OFF = (
-    rf"\b(?:in|inside)(?: the| a| our| my)?(?: {_OFF})? (?:oven|stove|grill|cooker)\b"
+    rf"\b(?:in|inside)(?: the| a| our| my)?(?: {_OFF}| warm| hot)? (?:oven|stove|grill|cooker)\b"
     rf"(?: (?:was|is|which|that|with|the|heat|gas|it|and|then|left|door|shut|closed))* {_OFF}\b"
     rf"(?: (?:and|left|it|them|forgotten|stayed|stood|for|there))* {_DARK_HOURS}\b|"
     rf"\b(?:in|inside)(?: the| a| our| my)? (?:{_OFF}|cooling) (?:oven|stove|grill|cooker) "

@@ -96,28 +96,6 @@ _BEFORE_FREEZING = (
     r"\b(?:before|pick\w*|harvest\w*|garden|field|shell\w*|blanch\w*|sort\w*|froze\w*|freez\w*|"
     r"cool\w*|dry\w*|drain\w*|wash\w*|unblanched|then|first)\b"
 )
-#: What is put to a pot of before is as old as the pot.
-_OLD = (
-    r"(?:old|left ?over|perpetual|last (?:week|month|year)(?:'?s)?|(?:mon|tues|wednes|thurs|fri|"
-    r"satur|sun|yester)day(?:'?s)?)"
-)
-_TOPPED_UP = (
-    rf"\btop(?:ped)? up (?:with )?(?:(?:the|an|our|my|some|a|bit|of) )*{_OLD}\b|"
-    rf"\b(?:what was left|left ?overs?|the rest|remains|rest) (?:of|from) {_OLD}\b(?:.*\b(?:new|"
-    rf"fresh|more)\b|.*\bin it\b)|"
-    rf"\b{_OLD} (?:\w+ ){{0,2}}(?:mixed|stretched|topped up|eked out|stirred in|kept going)\b|"
-    rf"\b(?:added|put|stirred|mixed|poured)(?: \w+)? (?:to|into|with|in) (?:the |an |our "
-    rf")?{_OLD}\b|"
-    rf"\b(?:new|fresh)(?: \w+)? (?:in|to|into) (?:the |an )?{_OLD}\b|\bperpetual\b|"
-    r"\btop(?:ped)? up (?:the |our )?\w+ from last\b"
-)
-#: Of a pot of food: more of it, and no garnish.
-_MORE_OF_IT = (
-    r"\btop(?:ped)? up with (?:(?:some|a|bit|of|the) )*(?:fresh|new|more|today)\b"
-    r"(?! (?:cream|herbs?|parsley|basil|pepper|water|milk))"
-)
-#: What is taken of day by day, and has a day from which it counts.
-_COUNTED = frozenset({Method.MEAL, Method.IN_OIL, Method.FRIDGE_PICKLE})
 #: What a chest shows, and who opened it, in other words.
 _CHEST = (
     r"\boutage\b|\b(?:un ?plugged|plug pulled|pulled the plug|(?:socket|main switch|switch)(?: "
@@ -175,12 +153,6 @@ def warm(
         method is Method.FROZEN or perishes()
     ):
         yield _SINCE_WHEN
-    older = _TOPPED_UP if method is not Method.MEAL else rf"{_TOPPED_UP}|{_MORE_OF_IT}"
-    if method in _COUNTED and re.search(older, clause):
-        yield (
-            "its days begin with the oldest that is in it. Record when that was made; if the note "
-            "means something else, put it right."
-        )
     if says(words.EXPIRED, clause) and perishes():
         yield "no figure begins with what was past its last day."
     # What went before the cold was out of it.

@@ -108,6 +108,11 @@ BEGAN = {
     Method.BOUGHT: _OUT + r"bought|got|picked up|collected|fetched|delivered|^from",
 }  # fmt: skip
 OPENED = r"opened|open since|begun|started"
+#: What more was put to it.
+TOPPED = (
+    r"top(?:ped)? (?:it |them )?up|re ?filled|(?:more|some|rest) (?:was |were )?added|added to it|"
+    r"added more"
+)
 #: What may stand between that and the day, and what goes on behind a day.
 FILLER = (
     r"(?:it|them|this|all|both|on|in|up|fresh|back|again|late|early|since|from|over|already|way|"

@@ -25,6 +25,7 @@ class Of(StrEnum):
 
     MADE = "made"  # or bought
     OPENED = "opened"
+    TOPPED = "topped up"  # with more of it
     LAST = "last"  # a date on its pack, which no plan of the kitchen is
 
 
@@ -56,7 +57,11 @@ def days_of(method: Method, note: str, noted: date) -> Iterator[Told]:
         for day in (_aged(done, noted), _standing(method, plain, done, noted)):
             if day is not None:
                 yield Told(typed, day, Of.MADE)
-        for verbs, of in ((words.BEGAN[method], Of.MADE), (words.OPENED, Of.OPENED)):
+        for verbs, of in (
+            (words.BEGAN[method], Of.MADE),
+            (words.OPENED, Of.OPENED),
+            (words.TOPPED, Of.TOPPED),
+        ):
             for found in re.finditer(rf"(?:\b|^)(?:{verbs})\b((?: [\w'-]+){{1,8}})", done):
                 denied = re.search(rf"{DENIAL} (?:\w+ )?$", done[: found.start()])
                 day = None if denied else _named(found[1].split(), noted)

@@ -55,7 +55,8 @@ def another_food(method: Method, food: FoodFacts, clause: str, named: Named) -> 
     mixed = re.search(_MIXED, clause) is not None
     kind = " ".join(one for one in clause.split() if one not in _SMALL)
     itself = named(f"{kind} {food.name}") if 0 < len(kind.split()) < _MOST_WORDS else None
-    if itself is not None and _lower_in_acid(method, food, itself):
+    other_kind = itself is not None and itself.name != food.name
+    if itself is not None and other_kind and _lower_in_acid(method, food, itself):
         return True
     for other, words in _foods_in(clause, named):
         own = set(re.findall(r"[a-z]+", food.name))

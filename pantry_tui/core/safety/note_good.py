@@ -146,7 +146,27 @@ _NOT_OVER = (
     r"?start\w*)"
     r"\b|\bbefore (?:the )?(?:time|end|it was (?:up|over|done))\b"
 )
+#: Rings come off, or lie on loosely (NCHFP, Using boiling water canners).
+_RINGS = (
+    r"\b(?:(?:left|kept|put|screwed|had|the|all|my) )*(?:rings?|bands?)(?: on)? (?:(?:were|was|"
+    r"left|"
+    r"are|a bit|only|quite|just|on) )*(?:loose|loosely|loosened|finger tight)\b"
+    r"(?! (?:and|with|but|in|at|after|on the shelf))(?: (?:when|before) (?:they|it) (?:went|go) "
+    r"in)?|"
+    r"\blid (?:was )?(?:left )?off the (?:canner|pot) (?:while|until|till|as) (?:it|they|the "
+    r"water) "
+    r"(?:came|heated|warmed|got)(?: (?:up|to|the|a|boil|hot|warm))*"
+)
+#: More than its time, and not that it lacked some.
+_AND_MORE = (
+    r"^(?!.*\b(?:should|needs?|needed|lack\w*|miss\w*|short|would|want\w*|forgot|left|less|not)\b)"
+    r"(?:.*\b)?(?:(?:then|and|plus|gave (?:it|them)|for|another|an extra|extra|about) )*\d+ min\w* "
+    r"(?:more|extra|longer|on top)(?: for (?:luck|safety|good measure))?$|"
+    r"^(?:then |and |plus |gave (?:it|them) |for )*(?:another|an extra) \d+ min\w*$"
+)
 _OF_ALL = (
+    _RINGS,
+    _AND_MORE,
     _NO_PART,
     _GROUND,
     _BY_THE_BOOK,
@@ -180,6 +200,26 @@ _MUCH_BUTTER = (
     r"\b(?:cups?|sticks?|pounds?|lb|oz|ounces?|grams?|g|tbsp|tablespoons?|lots|much|\d+)"
     r"(?: of)?(?: the)? butter\b(?! (?:beans?|nuts?|paper|jars?))"
 )
+#: A freezer that was empty while its ice was melted off.
+_EMPTY_FREEZER = (
+    r"(?i)\b(?:defrosted|thawed(?: out)?|melted)(?: (?:out|the|our|my|old|big))* (?:chest|"
+    r"freezer)\b"
+    r"(?=[^;.!?\n]*\b(?:before|first|beforehand|clean\w*|empt\w*|then (?:filled|loaded)|ahead)\b)"
+    r"[^;,.!?\n]*|"
+    r"\b(?:chest|freezer) (?:(?:was|had been|got) )*(?:defrosted|thawed out)\b"
+    r"(?=[^;.!?\n]*\b(?:clean\w*|empt\w*|then (?:filled|loaded)|before (?:filling|loading|they|the "
+    r"(?:bags|packs|boxes|beans|meat|berries))|long before)\b)[^;,.!?\n]*"
+)
+_OF_ITSELF = (
+    r"(?i)\b(?:it ?self|power|by accident|mistake|notic\w*|found|knew|saw|switched|unplugged|again|"
+    r"re ?fr\w+|soft|wet|bags? (?:out|on)|meanwhile|while)\b"
+)
+
+
+def without_a_cleaned_freezer(note: str) -> str:
+    """A whole note, as it was typed, without the freezer that was defrosted before it was "
+    "filled."""
+    return note if re.search(_OF_ITSELF, note) else re.sub(_EMPTY_FREEZER, " ", note)
 
 
 def without_what_is_well(clause: str) -> str:

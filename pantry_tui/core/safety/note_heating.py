@@ -318,17 +318,6 @@ HEATING: tuple[Stage, ...] = (
         r"\b(?:sauce|brine|syrup|jam|fruit|tomatoes|beans|first)\b",
         methods=_IN_WATER,
     ),
-    # The time.
-    Stage(
-        ("count", "tim", "clock", "watch", "phone"),
-        r"\bcount\w* (?:in )?(?:the )?(?:warm|heat)\w*|\b(?:clock|timer|watch|phone)(?: (?:was|is|"
-        r"ran|had))? (?:slow|fast|stopped|dead|died|froze|crashed|broken|wrong)\b|"
-        r"\blost count(?! of (?:the )?(?:jars|beans|"
-        r"pods|how))|\b(?:count|tim)(?:ed|ing)\b(?: \w+){0,3} (?:at once|straight|right away|"
-        r"immediately|from the (?:start|beginning|moment)|as (?:soon|it) )|"
-        r"\b(?:clock|timer)\b(?: \w+){0,3} (?:at once|straight away|right away|immediately|"
-        r"from the (?:start|beginning)|too soon)\b",
-    ),
     # After it.
     Stage(
         ("over", "bed", "night", "morning", "next", "hours", "day", "until", "till", "all"),

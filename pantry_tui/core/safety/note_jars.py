@@ -254,27 +254,4 @@ OF_JARS: tuple[Stage, ...] = (
         rf"\b(?:{DENIED}|{NONE}|nor) (?:(?:are|is|was|were|of|them|any|at|all|looks?|seems?) )*"
         r"(?:iffy|dodgy|suspicious|doubtful|unsafe|dangerous)\b",
     ),
-    # Nobody knows, or somebody hopes.
-    Stage(
-        ("hope", "should", "probab", "guess", "think", "finger", "sure", "unsure", "remember",
-         "recall", "believe", "suppose", "eye", "slip", "know", "certain", "risk", "worr", "wonder",
-         "forget", "may", "might", "idea",
-         "doubt"),
-        r"\b(?:should|hope\w*|hopefully|probabl[ey]|guess\w*|think|might|may)(?: \w+){0,4} (?:be |"
-        r"was |were )?(?:fine|ok(?:ay)?|safe|enough|all ?right|alright)\b(?! (?:well|nicely|"
-        r"until|till|for (?:the|a) (?:year|winter)))|\bfingers crossed\b|\b(?:bit |little )?"
-        r"(?:risky|worried|worrying)\b|\beye ?ball\w*|\b(?:timer?|timing|vent\w*|lemon|acid|"
-        r"vinegar|altitude|"
-        r"weight) slipped my mind|\bguessed (?:the|at|it|when)\b|"
-        r"\b(?:think|believe|guess|suppose) (?:that )?(?:i|we|it|they) (?:did|had|was|were|gave|"
-        r"got|kept|held|"
-        r"put|used|added|remembered|boiled|processed|sealed)\b|^(?:\w+ ){0,2}guess(?:ed|work)?$|"
-        rf"\b(?:{DENIED} (?:quite |really |too |entirely )?(?:sure|certain|remember|recall|know)|"
-        r"cannot (?:remember|recall|say|be sure)|unsure|no idea|forget|doubt\w*|wonder\w*|"
-        r"may have|might have)\b.*\b(?:time\w*|tim(?:ed|ing)|minutes?|long|pressure|psi|lemon|acid|"
-        r"vinegar|vent\w*|boil\w*|seal\w*|enough|process\w*|altitude|hot|covered|full|heat|"
-        r"start\w*|count\w*|canner|lids?|right)\b",
-        r"\b(?:salt|jars|sugar|spic\w*|set|enough (?:for|to (?:last|eat|share|give))|winter|"
-        r"year)\b",
-    ),
 )  # fmt: skip

@@ -12,6 +12,7 @@ from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.model import Batch
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import DENIAL
+from pantry_tui.core.safety.note_soft import soft_again
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.words import Group, Method
@@ -79,7 +80,7 @@ def to_look_at(batch: Batch) -> str:
                 f"Its note says {typed!r}: light raises the plant poisons under the skin. Discard "
                 "what is mostly green; of the rest cut it away generously and peel."
             )
-        if dried and says(words.STILL_MOIST, clause):
+        if dried and (says(words.STILL_MOIST, clause) or soft_again(batch.food, clause)):
             return f"Its note says {typed!r}: {MOIST}. Dry it again and condition it."
         if damp and batch.method in _BOUGHT and says(words.STILL_MOIST, clause):
             return (

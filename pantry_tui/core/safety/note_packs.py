@@ -160,11 +160,6 @@ _RARE = r"^(?:(?:very|quite|a|bit|still|rather|medium|cooked|served|left|kept|do
 _NEVER_RARE = r"chicken|turkey|poultry|pork|burger|ground|minced?|meatball|sausage|meatloaf|duck|"
 r"goose"
 _HARD_PARTS = r"\b(?:potato\w*|carrots?|onions?|rice|pasta|beans?|veg\w*|crust|pastry)\b"
-_NAMED = r"\bbeans\b(?<!green beans)"
-_SLOW = r"\b(?:slow(?:ly)? cook\w*|crock ?pot)\b"
-_UNBOILED = rf"\b(?:{DENIED}|without)(?: \w+)? boil\w*|\bun ?boiled\b"
-_FROM_DRY = r"\bfrom (?:dry|dried|raw)\b|\b(?:dry|raw)(?: \w+)? (?:in|into) the\b"
-
 _LOOK = "Look it over, and say what it shows with `sign`."
 _SPOILT = "what smells or looks so is spoilt: discard."
 
@@ -195,7 +190,6 @@ def of_packs(
     yield from _look(method, food, clause, seen)
     yield from _heat(method, food, clause, minutes, degrees)
     yield from _underdone(method, food, clause)
-    yield from _beans(method, food, clause)
 
 
 def _perishes(food: FoodFacts) -> bool:
@@ -305,18 +299,3 @@ def _underdone(method: Method, food: FoodFacts, clause: str) -> Iterator[Found]:
     )
     if pink or (rare and not smoked):
         yield Found((), "colour is no measure of heat: not checked. Only a thermometer tells.")
-
-
-def _beans(method: Method, food: FoodFacts, clause: str) -> Iterator[Found]:
-    """Raw kidney beans are poisonous, and more so as a slow cooker warms them (US FDA, Bad Bug
-    Book, on phytohaemagglutinin: boiled 30 minutes; from memory)."""
-    dry = "bean" in food.classes and is_dry(food)
-    if method not in (Method.MEAL, Method.FROZEN) or not (dry or re.search(_NAMED, clause)):
-        return
-    slow = re.search(_SLOW, clause)
-    unboiled = re.search(_UNBOILED, clause) and (slow or (dry and method is Method.MEAL))
-    boiled = re.search(r"\bboil(?:ed|ing)?\b", clause)
-    if unboiled or (slow and re.search(_FROM_DRY, clause) and not boiled):
-        yield Found(
-            (), "red kidney beans are poisonous until they have boiled 30 minutes: discard."
-        )

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from pantry_tui.core.safety.note_heating import HEATING
 from pantry_tui.core.safety.note_jars import OF_JARS
+from pantry_tui.core.safety.note_unsure import UNSURE
 from pantry_tui.core.safety.note_words import speaks
 from pantry_tui.core.words import Method
 
@@ -43,7 +44,7 @@ _OF_THE_CROP = r"\b(?:pick|harvest|bought|shell|snapp|peel|soak|chop|prep|thaw)\
 
 def gone_wrong(method: Method, clause: str) -> Iterator[str]:
     """The keys that a clause puts in doubt by what it says of a stage, "" of what no key says."""
-    for stage in (*HEATING, *OF_JARS):
+    for stage in (*HEATING, *OF_JARS, *UNSURE):
         if (
             method in stage.methods
             and speaks(clause, stage.about)

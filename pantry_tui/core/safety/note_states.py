@@ -19,6 +19,7 @@ from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.safety.note_added import plants_in
 from pantry_tui.core.safety.note_cold import NO_POWER
+from pantry_tui.core.safety.note_end import of_the_process
 from pantry_tui.core.safety.note_finer import finer
 from pantry_tui.core.safety.note_wet import DRIED_SINCE, is_powder, made_wet
 from pantry_tui.core.safety.note_words import PURPOSE
@@ -233,7 +234,7 @@ def states(method: Method, food: FoodFacts, note: str, *, dry: bool) -> tuple[To
     """What the note says that the food is by now, each state once; `dry`: it is dry as it is
     bought. What its record and its name say already is not told again."""
     found: dict[Now, Told] = {}
-    for typed, clause in clauses(note):
+    for typed, clause in of_the_process(method, list(clauses(note))):
         done = done_of(clause)
         if not done:
             continue

@@ -13,7 +13,12 @@ _OVEN_FOR_ELSE = (
     r"\b(?:roast\w*|brown\w*|toast\w*|dr(?:y|ied|ying)|melt\w*|soften\w*|pre ?heat\w*|first|before|"
     r"beforehand|wash\w*|clean\w*|rins\w*|steril\w*|(?:keep|kept|warm\w*|hot) (?:the |my )?jars|"
     r"jars (?:were )?(?:kept|warm\w*)|mitts?|gloves?|cloths?|trays?|lights?|clock|timer|"
-    r"from the dish ?washer|out of the dish ?washer)\b"
+    r"from the dish ?washer|out of the dish ?washer|till filling|until filling|while filling|"
+    r"bak(?:ed|ing) (?!the jars|jars|them|it\b|full|filled|in\b|for\b|at\b|on\b|an?\b|\d)\w+)\b|"
+    r"^(?:the |my |clean )?jars?(?: (?:were|came|are|went))?(?: (?:hot|warm|straight))* (?:from|"
+    r"out of) "
+    r"the (?:warm |hot |low )?oven(?: (?:hot|warm))?$|"
+    r"\b(?:hot|warm) (?:as|like) an oven\b|\blike an oven\b"
 )
 _OF_FULL_JARS = r"\b(?:process\w*|canned|sealed|filled|full)\b"
 _INTO_JARS = r"\b(?:pour\w*|fill\w*|bottled|jarred|ladled|spooned|packed)\b"

@@ -67,7 +67,7 @@ DEGREES = rf"(?<![\d.])({NUMBER})\s*(?:°|deg(?:rees)?\b)?\s*([cf])\b"
 #: In place of a key: what no record of a process can put right.
 SPOILT = "spoilt"
 #: Of another year's batch, or of the next; last year's lids are of this one.
-EARLIER = r"(?<!from )(?<!from the )" + any_of(
+EARLIER = r"(?<!from )(?<!from the )(?<!topped up )(?<!added to )(?<!put to )" + any_of(
     r"(?:next|last|other|another) (?:time|year|batch|season|autumn|summer|fall)\b"
     r"(?!'s (?:lid|seal|flat|brine|vinegar|lemon|gasket))"
 )
@@ -232,7 +232,8 @@ FILLED_FROM = any_of(
     r"used(?! (?:the |a |half )*(?:quart|lit|gallon))"
 )
 OTHER_DEGREES = any_of(
-    r"kept|stor\w*|pantry|cellar|room|shelf|outside|outdoors|day|weather|oven|roast\w*|fridge|"
+    r"kept|stor\w*|pantry|larder|cupboard|basement|cellar|room|shelf|outside|outdoors|day|"
+    r"weather|oven|roast\w*|fridge|"
     r"kitchen|freez\w*|jam|set|candy|sheet"
 )
 #: Of what lay in a dryer before it went into jars.
@@ -301,8 +302,6 @@ ACID_SHORT = (
     rf"unknown|un ?label\w*|un ?mark\w*|mystery|expired|old|skimp\w*|"
     rf"unsure|guess\w*|reduced|cut|{LEFT_OUT})(?!\w)"
 )
-#: Bottled juice is what is asked for.
-AS_ASKED = r"\b(?:only )?bottled (?:lemon|lime)(?: juice)?(?: only)?$|^only bottled$"
 LOW_ACID = (
     r"\b(?:low(?:er)? (?:in )?acid\w*|less acid\w*|acid free|not (?:very |at all )?acidic)\b"
     r"(?! (?:foods?|vegetables?|beans))"
@@ -323,8 +322,8 @@ FROST_KILLED = r"(?<!before )(?<!before the )(?<!ahead of the )(?<!no )" + any_o
 )
 NO_LIQUID_ADDED = any_of(r"(?:no|without)(?: added)? (?:water|liquid|juice)(?: added)?\b")
 FAT_REMOVED = (
-    r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* fat\b|"
-    r"\bfat (?:was |all |is )?(?:trimm|skimm|remov|lift|taken)\w*(?: off)?"
+    r"\b(?:trimm|cut|remov|took|skimm)\w*(?: off)?(?: (?:the|all|most|of|its))* (?:fat|lard)\b|"
+    r"\b(?:fat|lard) (?:was |all |is )?(?:trimm|skimm|remov|lift|taken)\w*(?: off)?"
 )
 #: What rises from meat and stock by itself.
 FAT_OF_ITS_OWN = (
@@ -338,7 +337,8 @@ THICKENED = (
     r"\b(?:thicken\w*(?! well)|corn ?starch|corn ?flour|flour(?! sack)|roux|arrowroot|tapioca|"
     r"gravy|noodles?|pasta|macaroni|rice|barley|dumplings?|bread ?crumbs?|cream(?:ed)?|milk|"
     r"butter|"
-    r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:ones|pods|cucumbers|ripe|beans?|sack|squash|"
+    r"bacon|lard|cheese|olive oil|oil|fat)\b(?! (?:ones|stalks?|stems?|pods|cucumbers|ripe|"
+    r"beans?|sack|squash|"
     r"smooth|vinegar|chard|lettuce|corn|yellow))(?<!peanut butter)"
 )
 ADDED = (

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from datetime import date
 
 from pantry_tui.core.amounts import in_decimals
 from pantry_tui.core.canned import LIDDED, PROCESSED
@@ -19,10 +20,16 @@ from pantry_tui.core.safety.acid import ACID_ADDED
 from pantry_tui.core.safety.danger_words import dangers_in_english
 from pantry_tui.core.safety.denial import affirmed, spelled_not
 from pantry_tui.core.safety.measured import spelled_out
+from pantry_tui.core.safety.note_acid import as_asked, by_jar, not_in_each_jar
+from pantry_tui.core.safety.note_answers import answered, denies_what_should_be
+from pantry_tui.core.safety.note_beans import of_the_soak, unsoaked
 from pantry_tui.core.safety.note_before import which
+from pantry_tui.core.safety.note_end import cut_short, of_the_process
+from pantry_tui.core.safety.note_fallen import as_windfalls
 from pantry_tui.core.safety.note_foods import Named, another_food
 from pantry_tui.core.safety.note_good import (
     buttered,
+    without_a_cleaned_freezer,
     without_a_knob,
     without_the_end,
     without_what_is_well,
@@ -35,6 +42,7 @@ from pantry_tui.core.safety.note_mixture import (
     weakened,
 )
 from pantry_tui.core.safety.note_numbers import differs
+from pantry_tui.core.safety.note_parts import is_of_the_brine, strong_enough
 from pantry_tui.core.safety.note_plain import high_up, plainly_said
 from pantry_tui.core.safety.note_poison import may_poison
 from pantry_tui.core.safety.note_pots import boiled_instead, cooked_first
@@ -43,6 +51,8 @@ from pantry_tui.core.safety.note_share import share
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_times import how_long
+from pantry_tui.core.safety.note_topped import opened_jar, watered
+from pantry_tui.core.safety.note_unsure import time_unknown
 from pantry_tui.core.safety.note_ways import another_way
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
 from pantry_tui.core.safety.record import read_details
@@ -105,21 +115,40 @@ def doubted_notes(
     note: str,
     doubted: Doubted,
     named: Named,
+    made: date | None = None,
 ) -> list[str]:
     """What the note says against a batch beside its record, a sentence each that quotes it.
 
     `doubted` judges a whole record, as that of the batch was judged, `named` finds a food by any of
-    its names. Altitude in feet, None where nobody knows it."""
+    its names. Altitude in feet, None where nobody knows it; `made`: the day it was made."""
     if not note.strip() or method not in READ:
         return []
     details = read_details(record.items()).pairs
     said = {key: value for key, value in details if not is_unknown(value)}
     known = frozenset(doubted(record))
     found: list[str] = []
-    for words, clause in clauses(without_set_apart(note)):
+    kept = answered(
+        note,
+        lambda one: bool(
+            doubted_notes(method, food, size, record, altitude_ft, one, doubted, named)
+        ),
+    )
+    if method in LIDDED and denies_what_should_be(note, acid=by_jar(food)):
+        found.append(_not_checked(whole(note), ""))
+    sour = method in (Method.FRIDGE_PICKLE, Method.VINEGAR_PICKLE)
+    every = of_the_process(method, list(clauses(without_set_apart(kept))), made)
+    if sour and strong_enough(method, food, said, every):
+        every = [one for one in every if not is_of_the_brine(one[1])]
+    together, before = "; ".join(clause for _, clause in every), ""
+    for words, clause in every:
         against: list[str] = []
-        for key, value in differs(method, size, said, altitude_ft, clause):
-            if key == "minutes" and cooked_first(food, clause):
+        ours = without_the_end(clause) if method in LIDDED else clause
+        named_in_it = tuple(differs(method, size, said, altitude_ft, clause))
+        # A time after the end of it is none of its own.
+        still = tuple(differs(method, size, said, altitude_ft, ours)) if named_in_it else ()
+        for key, value in (one for one in named_in_it if one in still):
+            of_else = cooked_first(food, clause) or of_the_soak(food, clause, before)
+            if key == "minutes" and of_else:
                 continue
             if value is None:
                 against.append(_not_checked(words, key))
@@ -130,32 +159,39 @@ def doubted_notes(
             against += [f"Its note says {words!r}: not checked. {more[0]}"] if more else []
         if "altitude" not in said and high_up(method, altitude_ft, clause):
             against.append(_not_checked(words, "altitude"))
+        if not_in_each_jar(method, food, clause, before, together):
+            against.append(_not_checked(words, "acid"))
         if method is Method.FRIDGE_PICKLE and (
             weakened(method, re.sub(terms.NO_HARM, " fine ", clause), note)
             or half_the_vinegar(clause, note)
         ):
             against.append(_not_checked(words, "vinegar"))
-        if method in SALTED and affirmed(clause, terms.SALT_CUT):
+        if method in SALTED and (affirmed(clause, terms.SALT_CUT) or watered(clause)):
             against.append(_not_checked(words, "salt"))
         if method in LIDDED:
-            ours = without_the_end(clause)
             packed = f"{said.get('pack', '')} {note}".casefold()
             told = _prepared(method, food, ours, packed)
             against += [f"Its note says {words!r}: not checked. {one}" for one in told]
             some = share(ours) > 0
             quoted = whole(note) if some else words
-            spoken = (terms.SPOILT,) if may_poison(food, ours, note) else ()
+            spoken = ("",) if may_poison(food, ours, note) else ()
             spoken = (*spoken, *_speaks_of(method, food, ours, named))
             against += [_not_checked(quoted, key, some) for key in spoken]
         found += against[:1]
+        before = clause
     if method in LIDDED and (waited := delayed(_plain(note))):
         found.append(_not_checked(waited, ""))
+    if method in PROCESSED and time_unknown(together):
+        found.append(_not_checked(whole(note), "minutes"))
+    if method in PROCESSED and cut_short(together):
+        found.append(_not_checked(whole(note), ""))
     return list(dict.fromkeys(found))
 
 
 def clauses(note: str) -> Iterator[tuple[str, str]]:
     """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
     letters with every number in figures."""
+    note = without_a_cleaned_freezer(note)
     for typed in re.split(_BETWEEN, re.sub(_MARK, ": unsure", re.sub(_ASKED, ": ", note))):
         clause = in_words(_plain(typed))
         if clause and not re.search(terms.EARLIER, clause):
@@ -208,6 +244,7 @@ def _plain(typed: str) -> str:
 def _prepared(method: Method, food: FoodFacts, clause: str, packed: str) -> list[str]:
     """What is said of how the food was packed, as the record's reader says it."""
     told = re.sub(r"\b(?:far |much )?too ripe\b", "overripe", re.sub(terms.PURPOSE, " ", clause))
+    told = told if food.group is Group.VEGETABLE else as_windfalls(told)
     for word in (r"\bwindfalls?\b", r"\bover ?ripe\b"):
         if not affirmed(told, word) or re.search(rf"{word}.*\bwent (?:in)?to\b", clause):
             told = re.sub(word, " ", told)
@@ -243,6 +280,8 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         plain = re.sub(terms.NO_HARM, " fine ", plain)
     if another_way(plain) or _went_wrong(plain) or boiled_instead(method, food, clause):
         yield ""
+    if unsoaked(method, food, clause) or opened_jar(method, food, clause):
+        yield ""
     if more_of_what_is_low(method, food, clause) or meat_in_it(method, food, clause):
         yield ""
     yield from gone_wrong(method, plain)
@@ -262,7 +301,7 @@ def _speaks_of(method: Method, food: FoodFacts, clause: str, named: Named) -> It
         yield "seal"
     acid = method is Method.VINEGAR_PICKLE or food.acidity is Acidity.ACIDIFIED
     acid = acid or ACID_ADDED in food.classes
-    sour = re.sub(terms.AS_ASKED, "lemon", told)
+    sour = as_asked(told)
     if acid and re.search(terms.ACID, sour) and re.search(terms.ACID_SHORT, sour):
         yield "acid"
     if "tomato" in food.classes and affirmed(plain, terms.FROST_KILLED):

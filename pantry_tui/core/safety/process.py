@@ -26,7 +26,14 @@ from pantry_tui.core.safety.record import DETAILS, WAYS, read_details
 from pantry_tui.core.safety.shortfall import pair, unsaid
 from pantry_tui.core.safety.strength import too_weak
 from pantry_tui.core.safety.values import is_unknown
-from pantry_tui.core.safety.ways import altitude_of, canner_of, canners_of, dangers, two_canners
+from pantry_tui.core.safety.ways import (
+    altitude_of,
+    canner_of,
+    canners_of,
+    dangers,
+    seal_unknown,
+    two_canners,
+)
 from pantry_tui.core.words import Acidity, Method, Trust
 
 PACKS = ("hot", "raw")
@@ -151,6 +158,7 @@ def doubt(
     canners = canners_of(method, canner := canner_of(said))
     usable = [row for row in mine if row.canner in canners]
     problems = [*details.problems, *dangers(said), *two_canners(said)]
+    problems += seal_unknown(dict(details.pairs).get("seal", ""))
     form = said.get("form", "")
     in_water = method is Method.BOILING_WATER or canners == ("boiling-water",)
     never = _never(method, food, in_water, not_recommended)

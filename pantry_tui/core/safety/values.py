@@ -28,7 +28,7 @@ from pantry_tui.core.words import State
 from pantry_tui.errors import BadInput
 
 YES = frozenset({"yes", "y", "true", "ok"})
-_UNKNOWN = frozenset({"", "?", "unknown", "not recorded", "not known"})
+_UNKNOWN = frozenset({"", "?", "??", "unknown", "not recorded", "not known"})
 #: "Popped" alone is neither: a lid pops down as its jar seals, and up as the seal fails.
 _SEALED = frozenset(
     {"tight", "good", "okay", "fine", "firm", "sound", "checked", "pinged", "sealed", "all",

@@ -13,7 +13,7 @@ from pantry_tui.core.safety.measured import (
     unsafe_way,
 )
 from pantry_tui.core.safety.record import TEXTS, WAYS
-from pantry_tui.core.safety.values import seal_failed
+from pantry_tui.core.safety.values import is_unknown, seal_failed
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
 
@@ -31,6 +31,16 @@ def dangers(said: Mapping[str, str]) -> list[str]:
     if seal_failed(said.get("seal", "")):
         found.append("The record says that it did not seal.")
     return [one for one in found if one]
+
+
+def seal_unknown(value: str) -> list[str]:
+    """("?") What is doubted where a record says that nobody knows whether it sealed; where it says
+    nothing of it, whoever put it up looks at the lids anyhow."""
+    if not value.strip() or not is_unknown(value):
+        return []
+    return [
+        "Nobody knows whether it sealed: press every lid, and record seal=tight or seal=failed."
+    ]
 
 
 def canner_of(said: Mapping[str, str]) -> str | None:

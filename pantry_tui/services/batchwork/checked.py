@@ -4,6 +4,7 @@ jars and its altitude come together."""
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
+from datetime import date
 from itertools import islice
 
 from pantry_tui.core.canned import LIDDED, still_possible
@@ -26,10 +27,11 @@ def checked(
     altitude_ft: int | None,
     note: str = "",
     parts: Sequence[Used] = (),
+    made: date | None = None,
 ) -> Doubt | None:
     """Why no publication stands for a process, None where nothing speaks against it. Altitude in
     feet, unless the record has one. What the note says is held against it too, and what went into
-    it from older batches (`parts`)."""
+    it from older batches (`parts`); `made` is the day of its process."""
     rows, advice = processes_of(method, food), load_not_recommended()
     tested = {
         key: in_tested_jar(p, method, food, typed)
@@ -53,7 +55,7 @@ def checked(
 
     def noted(text: str) -> list[str]:
         told = method, food, size, record, altitude_ft, text
-        return doubted_notes(*told, doubted, p.tables.named)
+        return doubted_notes(*told, doubted, p.tables.named, made)
 
     with_parts = tuple(_of_parts(method, food, parts, noted)) if parts else ()
     processed = (
@@ -143,7 +145,7 @@ def as_recorded(
     the jar in which it was done."""
     said = dict(batch.process if record is None else record)
     told = batch.method, batch.food, batch.processed, said, altitude_ft, batch.note
-    return checked(p, *told, used_in(p, batch)) or NOTHING
+    return checked(p, *told, used_in(p, batch), batch.made) or NOTHING
 
 
 def _kept(

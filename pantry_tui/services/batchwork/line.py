@@ -256,7 +256,10 @@ def _reading(
         method = None
     if why is not None:
         ask("method", *why)
-    if method is Method.VINEGAR_PICKLE and Method.BOILING_WATER in food.explicit:
+    in_water = Method.BOILING_WATER in food.explicit
+    if method is Method.JAM and in_water and not {"acid", "vinegar"} & set(map(key_named, pairs)):
+        method = Method.BOILING_WATER  # sour by its recipe, and nobody says by what
+    if method in (Method.VINEGAR_PICKLE, Method.JAM) and in_water:
         pairs.setdefault("process", "boiling-water")
     held.vessel = _POTS.sub("jar" if method in LIDDED else "tub", held.vessel)
     if food.vinegar_strength:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from pantry_tui.core.line.tokens import Kind, Line, Token
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import Method
+from pantry_tui.core.words import Group, Method
 from pantry_tui.reference.compose import LONGEST, Composer, Meant
 from pantry_tui.reference.names import single
 from pantry_tui.services.batchwork.line_words import (
@@ -29,6 +29,8 @@ from pantry_tui.services.batchwork.line_words import (
 
 if TYPE_CHECKING:
     from pantry_tui.services.batchwork.line import Kitchen
+
+_NO_CHEESE = r"milk|butter|cream\b|yogh?urt|kefir|custard|whey"
 
 
 @dataclass
@@ -288,7 +290,7 @@ def _names_food(food: Food, words: list[str], left: list[str], kitchen: Kitchen)
     if not foods and AND & set(words):
         called = [one for word in left if (one := kitchen.composer.called(word)) is not None]
         foods = [one.name for one in called] if len(called) == len(left) else []
-    if foods == [food.name]:
+    if foods == [food.name] or _is_its_kind(food, words):
         food.typed += f" {' '.join(words)}"
         return True
     if food.ask is not None or not (foods or (other.either and whole)):
@@ -300,6 +302,12 @@ def _names_food(food: Food, words: list[str], left: list[str], kitchen: Kitchen)
     why = f"Two foods are named, {choices[0]} and {choices[1]}: give each its own line."
     food.ask = (" ".join(words), choices, why)
     return True
+
+
+def _is_its_kind(food: Food, words: list[str]) -> bool:
+    """("cheddar", "cheese") Whether the words only say what kind of thing the food is."""
+    dairy = food.facts is not None and food.facts.group is Group.DAIRY
+    return dairy and words == ["cheese"] and not re.search(_NO_CHEESE, food.name)
 
 
 def _was_method(food: Food, words: list[str], other: Meant, kitchen: Kitchen) -> bool:

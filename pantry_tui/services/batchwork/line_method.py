@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from pantry_tui.core.line.held import Held
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.words import Climate, Group, Method
+from pantry_tui.core.words import Acidity, Climate, Group, Method
 from pantry_tui.services.batchwork.line_as_is import as_it_is
 from pantry_tui.services.batchwork.line_words import FERMENTS, WRAPPED
 
@@ -147,10 +147,13 @@ def _meant(
 
 
 def _as_pickled(facts: FoodFacts | None, method: Method) -> Method:
-    """Pickles out of a boiling-water canner are processed pickles."""
+    """Pickles out of a boiling-water canner are processed pickles, and a jam that is sour by the
+    lemon or vinegar of its recipe is a jam there: those have no process but that of jams."""
     if method is not Method.BOILING_WATER or facts is None:
         return method
     pickled = facts.name.startswith("pickled ") or facts.name.endswith((" pickle", " pickles"))
+    if "jam" in facts.classes and facts.acidity is Acidity.ACIDIFIED:
+        return Method.JAM
     return Method.VINEGAR_PICKLE if pickled else method
 
 

@@ -90,7 +90,7 @@ def _judged(
     size = size_of(reading)
     record = with_altitude(p, reading.method, reading.process)
     told = reading.method, food, size, dict(record), p.altitude_ft, reading.note
-    doubted = checked(p, *told, used_of(p, descent))
+    doubted = checked(p, *told, used_of(p, descent), reading.made)
     batch = Batch(
         "",
         "",

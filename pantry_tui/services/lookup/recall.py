@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Sequence
 
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.events import standing
 from pantry_tui.core.model import Batch
+from pantry_tui.services.named_parts import named_in
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.rows import Kept
 from pantry_tui.services.stock import tables
@@ -17,10 +19,26 @@ from pantry_tui.store.store import reading
 
 def recall(p: Pantry, code: str) -> list[Kept]:
     """Where every container of a batch is or went, and to whom it was given; after them those of
-    all that was made from it, and of what it was made from."""
+    all that was made from it, and of what it was made from, also where a note alone says so."""
     batch = batch_named(p, code)
-    kin = [p.stock.batches[id_] for id_ in tables.kin(p, [batch.id])]
-    return [one for each in kin for one in _kept(p, each)]
+    return [one for id_ in _linked(p, batch.id) for one in _kept(p, p.stock.batches[id_])]
+
+
+def _linked(p: Pantry, batch: str) -> Sequence[str]:
+    """A batch with all that is of its kin, by its descent or by what notes name."""
+    with_it: dict[str, list[str]] = defaultdict(list)
+    for one in p.batches():
+        for other in named_in(p, one):
+            with_it[other.id].append(one.id)
+            with_it[one.id].append(other.id)
+    found = dict.fromkeys(tables.kin(p, [batch]))
+    waiting = list(found)
+    while waiting:
+        near = [one for one in with_it[waiting.pop(0)] if one not in found]
+        new = [one for one in dict.fromkeys(tables.kin(p, near)) if one not in found]
+        found |= dict.fromkeys(new)
+        waiting += new
+    return tuple(found)
 
 
 def _kept(p: Pantry, batch: Batch) -> list[Kept]:

@@ -98,7 +98,8 @@ def correct(
     other = bool(process) or any(one is not None for one in (size, food, method))
     against = None
     if other or note is not None:
-        meant = _Meant(facts, kept, batch.filled or shown, record)
+        on = batch.made if made is None else day
+        meant = _Meant(facts, kept, batch.filled or shown, record, on)
         against = _against(p, batch, meant, note, keys, other=other)
     named = signed_of(p, batch)
     # A note alone lifts nothing (core.log.fold); a record does, and here it is the same record.
@@ -151,6 +152,7 @@ class _Meant(NamedTuple):
     method: Method
     size: str
     record: dict[str, str]
+    made: date | None
 
 
 def _details(batch: Batch, process: Sequence[tuple[str, str]]) -> Details:
@@ -180,7 +182,8 @@ def _against(
     used = used_in(p, batch)
 
     def judged(record: dict[str, str], note: str) -> Doubt:
-        return checked(p, meant.method, meant.food, meant.size, record, feet, note, used) or NOTHING
+        told = meant.method, meant.food, meant.size, record, feet, note, used, meant.made
+        return checked(p, *told) or NOTHING
 
     found = judged(meant.record, told)
     if other:

@@ -40,5 +40,17 @@ def judged_otherwise(p: Pantry, line: str, found: Mapping[str, PutUp]) -> set[st
     return {note for note, one in found.items() if _judged(one) != bare}
 
 
+def each(told: Mapping[str, str]) -> list[tuple[str, str]]:
+    """Of what stands under a name, one note a line, each line with its name."""
+    return [(what, note) for what, notes in told.items() for note in notes.strip().splitlines()]
+
+
+def speaks_against(p: Pantry, line: str, note: str) -> bool:
+    """Whether a batch is judged by another verdict or day because of its note."""
+    bare = putup.preview(p, putup.read(p, line))
+    told = putup.preview(p, putup.read(p, line, note=note))
+    return (told.verdict, told.discard_after) != (bare.verdict, bare.discard_after)
+
+
 def _judged(one: PutUp) -> tuple[object, ...]:
     return one.verdict, one.best_by, one.discard_after

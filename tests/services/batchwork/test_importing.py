@@ -441,3 +441,26 @@ def test_an_empty_cell_under_a_day_is_a_day_that_nobody_knows(p: Pantry, tmp_pat
     assert found.no_day == []
     (batch,) = p.stock.batches.values()
     assert batch.made is None
+
+
+@pytest.mark.parametrize("cell", ["?", "unknown", "not sure", "??"])
+@pytest.mark.parametrize("heading", ["Seal", "sealed"])
+def test_a_seal_that_nobody_knows_is_not_sealed(
+    p: Pantry, tmp_path: Path, heading: str, cell: str
+) -> None:
+    row = "runner beans;3 500 ml jars;pressure canned;larder;2026-10-01"
+    head = "Item;Qty;Method;Where;Date;Minutes;PSI"
+    text = f"{head};{heading}\n{row};25;11;{cell}\n{row};25;11;tight\n"
+    found = import_list(p, written(tmp_path, text))
+    assert found.booked, found
+    asked, tight = p.stock.batches.values()
+    assert asked.doubt
+    assert not tight.doubt
+
+
+@pytest.mark.parametrize("cell", ["maybe", "probably", "yes?", "think so"])
+def test_a_seal_that_may_be_is_refused(p: Pantry, tmp_path: Path, cell: str) -> None:
+    row = "runner beans;3 500 ml jars;pressure canned;larder;2026-10-01;25;11"
+    text = f"Item;Qty;Method;Where;Date;Minutes;PSI;Seal\n{row};{cell}\n"
+    (bad,) = import_list(p, written(tmp_path, text)).bad
+    assert (bad.column, bad.value) == ("Seal", cell)

@@ -50,6 +50,22 @@ def test_a_ferment_may_name_its_crop(line: str) -> None:
     assert not got.unread
 
 
+@pytest.mark.parametrize(
+    ("typed", "name"),
+    [("cheddar", "hard cheese"), ("gouda", "hard cheese"), ("feta", "feta"),
+     ("mozzarella", "mozzarella")],
+)  # fmt: skip
+def test_a_cheese_may_be_called_one(typed: str, name: str) -> None:
+    got = read(f"1 block {typed} cheese, cellar", CELLAR)
+    assert got.food == name
+    assert not any("Two foods" in one for one in got.problems)
+
+
+@pytest.mark.parametrize("typed", ["milk, cheese", "butter and cheese"])
+def test_milk_and_cheese_are_two_foods(typed: str) -> None:
+    assert "Two foods" in read(f"1 pack {typed}, cellar", CELLAR).problems[0]
+
+
 def test_a_ferment_and_its_crop_are_two_foods() -> None:
     assert "Two foods" in read("sauerkraut and cabbage, cellar", CELLAR).problems[0]
 
@@ -74,3 +90,11 @@ def test_the_kitchen_fridge_is_the_fridge_and_the_garage_fridge_is_asked_about()
     other = read("milk, garage fridge", CELLAR)
     assert other.asks[0].choices == ("fridge",)
     assert not other.unread
+
+
+@pytest.mark.parametrize("jam", ["fig jam", "pepper jelly", "pepper jam", "tomato jam"])
+def test_a_jam_that_is_sour_by_its_recipe_is_a_jam_in_boiling_water(jam: str) -> None:
+    line = f"4 half-pint jars {jam}, boiling-water canned, cellar, minutes=10"
+    assert read(f"{line} acid=lemon", CELLAR).method is Method.JAM
+    assert read(line, CELLAR).method is Method.BOILING_WATER
+    assert read(line.replace(jam, "strawberry jam"), CELLAR).method is Method.BOILING_WATER

@@ -3,18 +3,11 @@ plain words of danger, which all do: each of every kind on a batch that is sound
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from datetime import date
-from pathlib import Path
-
 import pytest
 
-from pantry_tui.services.batchwork import putup
-from pantry_tui.services.pantry import Pantry, create, open_pantry
-from pantry_tui.services.stock import places
+from pantry_tui.services.pantry import Pantry
+from tests.services.batchwork.noting import each, speaks_against
 
-TODAY = date(2026, 11, 29)
-PLACES = (("larder", "pantry"), ("cellar", "cellar"), ("fridge", "fridge"), ("chest", "freezer"))
 LINES = {
     "beans": "7 pint jars runner beans, pressure canned, larder, 2026-11-20, minutes=20 psi=11",
     "chicken": "2 packs chicken breast, frozen, chest, 2026-11-20",
@@ -998,33 +991,11 @@ maggots
 }
 
 
-def _each(told: Mapping[str, str]) -> list[tuple[str, str]]:
-    return [(what, note) for what, notes in told.items() for note in notes.strip().splitlines()]
+@pytest.mark.parametrize(("what", "note"), each(GOOD))
+def test_a_good_batch_stays_what_it_is(kitchen: Pantry, what: str, note: str) -> None:
+    assert not speaks_against(kitchen, LINES[what], note)
 
 
-@pytest.fixture(scope="module")
-def p(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Pantry]:
-    store: Path = tmp_path_factory.mktemp("notes") / "store.db"
-    create(store, people=2, altitude_ft=500)
-    with open_pantry(store, TODAY) as pantry:
-        for name, climate in PLACES:
-            places.add(pantry, name, climate)
-        yield pantry
-
-
-def _speaks_against(p: Pantry, what: str, note: str) -> bool:
-    """Whether the batch is judged by another verdict or day because of its note."""
-    line = LINES[what]
-    bare = putup.preview(p, putup.read(p, line))
-    told = putup.preview(p, putup.read(p, line, note=note))
-    return (told.verdict, told.discard_after) != (bare.verdict, bare.discard_after)
-
-
-@pytest.mark.parametrize(("what", "note"), _each(GOOD))
-def test_a_good_batch_stays_what_it_is(p: Pantry, what: str, note: str) -> None:
-    assert not _speaks_against(p, what, note)
-
-
-@pytest.mark.parametrize(("what", "note"), _each(BAD))
-def test_plain_words_of_danger_are_heard(p: Pantry, what: str, note: str) -> None:
-    assert _speaks_against(p, what, note)
+@pytest.mark.parametrize(("what", "note"), each(BAD))
+def test_plain_words_of_danger_are_heard(kitchen: Pantry, what: str, note: str) -> None:
+    assert speaks_against(kitchen, LINES[what], note)
