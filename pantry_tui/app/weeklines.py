@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from pantry_tui.app.format import Column, clip, rest_cells, sentence, take_cells, week_day
-from pantry_tui.app.lines import heading, headings
+from pantry_tui.app.lines import Heading, heading, headings
 from pantry_tui.app.roles import MUTED
 from pantry_tui.app.rowtext import count_of, food_and_method
 from pantry_tui.app.widgets.line import Cell, Key, Line
@@ -139,6 +139,17 @@ def _food(take: Take, row: DueRow | None, room: int, *, star: bool, rest: bool) 
     else:
         name, tail = clip(take.food, room), ""
     return f"{before}{name}", "", tail, MUTED
+
+
+def stock_heading(title: str, columns: Sequence[Column]) -> Line:
+    """Over stock that is no part of the menu: the column that says above it what to take says here
+    what is left, and is headed so."""
+    text, at = title, 0
+    for column in columns:
+        if column.field == "count" and len(title) < at:
+            text = f"{title:<{at}}left"
+        at += column.width
+    return heading(Heading(title), text, title)
 
 
 def thaw_lines(takes: Iterable[Take], rows: Mapping[str, DueRow], today: date) -> list[Line]:

@@ -24,6 +24,7 @@ from pantry_tui.app.weeklines import (
     day_by_day,
     eaten_lines,
     fallen_lines,
+    stock_heading,
     take_lines,
     thaw_lines,
 )
@@ -55,6 +56,7 @@ class WeekScreen(Acts, RowWords, Beside):
     def __init__(self) -> None:
         super().__init__()
         self._days: dict[Key, date] = {}
+        self._takes: dict[Key, Take] = {}
         self._aside: frozenset[Key] = frozenset()  # what is opened beside the meals
 
     def columns(self, width: int) -> tuple[Column, ...]:
@@ -70,6 +72,7 @@ class WeekScreen(Acts, RowWords, Beside):
         laid = by_day(takes)
         lines = take_lines(laid, columns, rows, self.marked, headed=not words)
         self._days = {line.key: one.day for line, one in zip(lines, laid, strict=True)}
+        self._takes = {line.key: one.take for line, one in zip(lines, laid, strict=True)}
         if words:
             return Listed(lines)
         self._days |= {ThawKey(take.containers[0]): take.day for take in takes}
@@ -129,7 +132,7 @@ class WeekScreen(Acts, RowWords, Beside):
             mine = (named[take.containers[0]] for take in takes if take.containers[0] in named)
             stand = list({row.stamp + row.code: row for row in mine}.values())
             if stand:
-                yield heading(Heading(title), title)
+                yield stock_heading(title, columns)
                 lines = due_lines(stand, columns, self.marked)
                 if takes is found.beside:
                     self._aside = frozenset(line.key for line in lines)
@@ -139,7 +142,7 @@ class WeekScreen(Acts, RowWords, Beside):
             ("Needs care, or no published figure", found.waiting),
         ):
             if rows:
-                yield heading(Heading(title), title)
+                yield stock_heading(title, columns)
                 yield from due_lines(rows, columns, self.marked)
         for one in found.cautions:
             yield from headings(f"  {self.host.said(one)}", columns)
@@ -149,6 +152,10 @@ class WeekScreen(Acts, RowWords, Beside):
         whole, short, state = self._span
         width = self.app.size.width
         return whole if width >= 100 else short if width >= 70 else state
+
+    def planned(self, line: Line) -> Take | None:
+        take = self._takes.get(line.key)
+        return take if take is not None and line.ref in take.containers else None
 
     # -- acting ----------------------------------------------------------------------------------
 

@@ -49,6 +49,7 @@ class WeekGrid(AsList, WeekScreen):
             [OnDay(take.day, take) for take in takes], take_columns(80), rows, self.marked
         )
         self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
+        self._takes = {line.key: take for line, take in zip(lines, takes, strict=True)}
         first = max(found.start, pantry.today)
         days = [first + timedelta(n) for n in range((found.end - first).days + 1)]
         refs = [str(at) for at in range(len(takes))]
