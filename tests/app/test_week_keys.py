@@ -157,7 +157,7 @@ async def test_after_a_refused_key_undo_takes_back_nothing(demo: Pantry) -> None
         assert isinstance(demo.events[-1].payload, Undo)
 
 
-async def test_what_is_not_sound_by_now_stands_above_the_days_and_a_key_acts_on_it(
+async def test_what_is_not_sound_by_now_stands_on_its_day_and_a_key_acts_on_it(
     demo: Pantry,
 ) -> None:
     weeks.accept(demo)
@@ -170,8 +170,13 @@ async def test_what_is_not_sound_by_now_stands_above_the_days_and_a_key_acts_on_
         source = table(pilot).source
         lines = source.lines(0, source.total)
         at = next(i for i, line in enumerate(lines) if isinstance(line.key, FallenKey))
-        first_day = next(i for i, line in enumerate(lines) if isinstance(line.key, TakeKey))
-        assert at < first_day
+        key = lines[at].key
+        assert isinstance(key, FallenKey)
+        below = next(one.key for one in lines[at:] if isinstance(one.key, TakeKey))
+        above = [one.key for one in lines[:at] if isinstance(one.key, TakeKey)]
+        days = {one.containers[0]: one.day for one in weeks.week(demo).take}
+        assert days[below.container] >= key.day
+        assert all(days[one.container] < key.day for one in above if one.day is None)
         assert lines[at].ref == name
 
 

@@ -21,12 +21,13 @@ from pantry_tui.app.weeklines import (
     RestKey,
     TakeKey,
     ThawKey,
+    WarningKey,
     day_by_day,
     eaten_lines,
-    fallen_lines,
     stock_heading,
     take_lines,
     thaw_lines,
+    warning_lines,
 )
 from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
@@ -81,13 +82,12 @@ class WeekScreen(Acts, RowWords, Beside):
         gone = {day: why for day, why in found.bare.items() if day < found.first}
         eaten = eaten_lines(found.eaten, columns, gone)
         # What must be eaten today stands above the days, what else is to be known below them.
-        first = self._notes(found.urgent, columns)
         mine = rows_named(self.host.pantry, {one.containers[0] for one in found.fallen})
-        first += fallen_lines(found.fallen, mine, columns, self.host.said)
+        first, fallen = warning_lines(found.urgent, found.fallen, mine, columns, self.host.said)
         rest = self._notes(filter(None, (found.no_main, *found.later)), columns)
         head = [heading(Heading(_NOTES), _NOTES)] if rest else []
         ahead = {day: why for day, why in found.bare.items() if day not in gone}
-        days = day_by_day(lines, laid, ahead)
+        days = day_by_day(lines, laid, ahead, fallen)
         none = headings(self.host.said(found.nothing), columns, 2) if found.nothing else []
         return Listed([*none, *thaw, *first, *eaten, *days, *head, *rest, *below])
 
@@ -156,6 +156,14 @@ class WeekScreen(Acts, RowWords, Beside):
     def planned(self, line: Line) -> Take | None:
         take = self._takes.get(line.key)
         return take if take is not None and line.ref in take.containers else None
+
+    def look(self) -> None:
+        """Enter on the warnings shows all of them."""
+        line = self.table.current
+        if line is not None and isinstance(line.key, WarningKey):
+            self.host.show_page(line.key.words)
+        else:
+            super().look()
 
     # -- acting ----------------------------------------------------------------------------------
 
