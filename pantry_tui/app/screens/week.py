@@ -36,6 +36,7 @@ from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, cooking, wishes
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan.accepting import accept
 from pantry_tui.services.plan.rows import by_day
 from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock.rows import DueRow
@@ -204,10 +205,10 @@ class WeekScreen(Acts, RowWords, Beside):
         """Keep the plan; an accepted one is planned anew or reworked if one says so, since what was
         arranged in it is gone then. Nothing is booked by any of it."""
         if weeks.accepted(self.host.pantry) is None:
-            self._try(weeks.accept)
+            self._try(accept)
             return
         title = "This week is accepted. Plan it anew? Or only the days to come?"
-        ways = {_ANEW: weeks.forget, _REWORK: weeks.accept}
+        ways = {_ANEW: weeks.forget, _REWORK: accept}
         self.host.push_screen(Choose(title, [*ways]), given(lambda said: self._try(ways[said])))
 
     def action_eaten(self) -> None:
@@ -299,7 +300,7 @@ def _eaten(p: Pantry, day: date) -> Done:
     and one undo takes back both."""
     with p.together():
         if weeks.accepted(p) is None:
-            weeks.accept(p)
+            accept(p)
         return weeks.eaten(p, day)
 
 
