@@ -8,7 +8,7 @@ from datetime import date
 
 from pantry_tui.app.format import Column, clip, rest_cells, sentence, take_cells, week_day
 from pantry_tui.app.lines import Heading, heading, headings
-from pantry_tui.app.roles import MUTED
+from pantry_tui.app.roles import HEAD, MUTED
 from pantry_tui.app.rowtext import count_of, food_and_method
 from pantry_tui.app.widgets.line import Cell, Key, Line
 from pantry_tui.core.dates import say
@@ -155,12 +155,16 @@ def _food(take: Take, row: DueRow | None, room: int, *, star: bool, rest: bool) 
 def stock_heading(title: str, columns: Sequence[Column]) -> Line:
     """Over stock that is no part of the menu: the column that says above it what to take says here
     what is left, and is headed so."""
-    text, at = title, 0
+    cells, at = [], 0
     for column in columns:
-        if column.field == "count" and len(title) < at:
-            text = f"{title:<{at}}left"
+        text = title[at : at + column.width]
+        if column.field == "count" and not text:
+            text = "left"
+        cells.append((text, HEAD))
         at += column.width
-    return heading(Heading(title), text, title)
+    fits = any(text == "left" for text, _ in cells)
+    head = heading(Heading(title), title)
+    return replace(head, cells=tuple(cells), whole=False) if fits else head
 
 
 def thaw_lines(takes: Iterable[Take], rows: Mapping[str, DueRow], today: date) -> list[Line]:

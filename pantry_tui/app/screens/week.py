@@ -29,7 +29,6 @@ from pantry_tui.app.weeklines import (
     thaw_lines,
     warning_lines,
 )
-from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.dates import say
 from pantry_tui.core.words import State
@@ -59,6 +58,7 @@ class WeekScreen(Acts, RowWords, Beside):
         super().__init__()
         self._days: dict[Key, date] = {}
         self._takes: dict[Key, Take] = {}
+        self._accepted = False
         self._aside: frozenset[Key] = frozenset()  # what is opened beside the meals
 
     def columns(self, width: int) -> tuple[Column, ...]:
@@ -67,7 +67,6 @@ class WeekScreen(Acts, RowWords, Beside):
     def source(self, columns: tuple[Column, ...]) -> Source:
         found, self._aside = weeks.week(self.host.pantry), frozenset()
         self.span(found)
-        self.cannot(found)
         words = self.sought.lower().split()
         takes = [take for take in found.take if self.fits(take)]
         rows = rows_named(self.host.pantry, {take.containers[0] for take in takes})
@@ -98,14 +97,10 @@ class WeekScreen(Acts, RowWords, Beside):
     def span(self, found: WeekView) -> None:
         """Keep for the top line what week it is."""
         state = "accepted" if found.accepted else "proposed"
+        self._accepted = found.accepted
         people = "1 person" if found.people == 1 else f"{found.people} people"
         end = _short(found.end)
         self._span = (f"{state} for {people}, to {end}", f"{state}, to {end}", state)
-
-    def cannot(self, found: WeekView) -> None:
-        """All of an accepted week stays where it is: no key pins it."""
-        self.not_now = frozenset({"pin"} if found.accepted else ())
-        self.query_one(KeyLine).without(self.not_now)
 
     def fits(self, take: Take) -> bool:
         """Whether it has all the words that are sought."""
@@ -168,7 +163,7 @@ class WeekScreen(Acts, RowWords, Beside):
 
     # -- acting ----------------------------------------------------------------------------------
 
-    def _try(self, do: Callable[[Pantry], Done]) -> None:
+    def do_now(self, do: Callable[[Pantry], Done]) -> None:
         self.host.attempt(lambda: do(self.host.pantry))
         self.settle_list()
 
@@ -205,11 +200,11 @@ class WeekScreen(Acts, RowWords, Beside):
         """Keep the plan; an accepted one is planned anew or reworked if one says so, since what was
         arranged in it is gone then. Nothing is booked by any of it."""
         if weeks.accepted(self.host.pantry) is None:
-            self._try(accept)
+            self.do_now(accept)
             return
         title = "This week is accepted. Plan it anew? Or only the days to come?"
         ways = {_ANEW: weeks.forget, _REWORK: accept}
-        self.host.push_screen(Choose(title, [*ways]), given(lambda said: self._try(ways[said])))
+        self.host.push_screen(Choose(title, [*ways]), given(lambda said: self.do_now(ways[said])))
 
     def action_eaten(self) -> None:
         """Everything of the day under the cursor, in one booking; beside the meals what the cursor
@@ -224,16 +219,27 @@ class WeekScreen(Acts, RowWords, Beside):
             said = f"{say(day)} is still to come: mark it when it is eaten.{thaw}"
             self.host.tell(said, refused=True)
         elif day is not None:
-            self._try(lambda p: _eaten(p, day))
+            self.do_now(lambda p: _eaten(p, day))
 
     def action_pin(self) -> None:
+        """In a proposed week what the menu has stays on its day, or is free again; else it is put
+        on a day."""
+        line = self.table.current
+        key = line.key if line is not None else None
+        menu = isinstance(key, TakeKey | ThawKey | RestKey)
+        if line is not None and (self._accepted or not menu):
+            from pantry_tui.app.screens.pinning import ask_pin
+
+            container = key.container if isinstance(key, TakeKey | ThawKey | RestKey) else ""
+            ask_pin(self, line, container)
+            return
         day = self._day()
         if day is not None and (ref := self._taken()):
-            self._try(lambda p: wishes.keep(p, ref, day))
+            self.do_now(lambda p: wishes.keep(p, ref, day))
 
     def action_shift(self, by: int) -> None:
         if ref := self._taken():
-            self._try(lambda p: wishes.shift(p, ref, by))
+            self.do_now(lambda p: wishes.shift(p, ref, by))
 
     def action_swap(self) -> None:
         """What could take its place, what should go first on top, which Enter takes."""
@@ -246,25 +252,25 @@ class WeekScreen(Acts, RowWords, Beside):
         rows = rows_named(self.host.pantry, set(found))
         ways = {_could(rows[one]): one for one in found if one in rows}
         if not ways:
-            self._try(lambda p: wishes.swap(p, ref, day=day))  # which says why there is none
+            self.do_now(lambda p: wishes.swap(p, ref, day=day))  # which says why there is none
             return
         food = clip(line.row.food, 40) if line is not None and line.row is not None else "it"
         question = Choose(f"Instead of {food}{f' on {say(day)}' if day else ''}: which?", [*ways])
         self.host.push_screen(
             question,
-            given(lambda said: self._try(lambda p: wishes.swap(p, ref, ways[said], day))),
+            given(lambda said: self.do_now(lambda p: wishes.swap(p, ref, ways[said], day))),
         )
 
     def action_skip(self) -> None:
         line = self.table.current
         left = line.key.food if line and isinstance(line.key, LeftOutKey) else ""
         if what := left or self._taken():
-            self._try(lambda p: wishes.leave_out(p, what))
+            self.do_now(lambda p: wishes.leave_out(p, what))
 
     def action_out(self) -> None:
         day = self._day()
         if day is not None:
-            self._try(lambda p: wishes.out(p, day))
+            self.do_now(lambda p: wishes.out(p, day))
 
     def action_dish(self) -> None:
         """One of the household's dishes on the day under the cursor."""
@@ -276,7 +282,7 @@ class WeekScreen(Acts, RowWords, Beside):
 
     def _dish(self, name: str, day: date) -> None:
         if name:
-            self._try(lambda p: wishes.cook(p, name, day))
+            self.do_now(lambda p: wishes.cook(p, name, day))
             return
         ask_line(
             self,

@@ -42,7 +42,6 @@ class WeekGrid(AsList, WeekScreen):
         pantry = self.host.pantry
         found, eats = weeks.week(pantry), appetite(pantry)
         self.span(found)
-        self.cannot(found)
         takes = [one for one in found.take if self.fits(one)]
         rows = rows_named(pantry, {one.containers[0] for one in takes})
         lines = take_lines(
