@@ -277,10 +277,16 @@ class WeekScreen(Acts, RowWords, Beside):
         day = self._day()
         if day is not None:
             names = {_stands(one): one.dish for one in cooking.cook(self.host.pantry, most=99)}
-            question = Choose(f"Which dish on {say(day)}?", [*names, _NEW_DISH])
-            self.app.push_screen(question, given(lambda said: self._dish(names.get(said, ""), day)))
+            title = f"Which dish on {say(day)}?"
+            question = Choose(title, [*names, _NEW_DISH], stays=_NEW_DISH, spelled=True)
 
-    def _dish(self, name: str, day: date) -> None:
+            def chosen(said: str) -> None:
+                self._dish(names.get(said, ""), day, question.typed.strip())
+
+            self.app.push_screen(question, given(chosen))
+
+    def _dish(self, name: str, day: date, typed: str) -> None:
+        """A dish of that name; else a new one, of which that much is `typed` already."""
         if name:
             self.do_now(lambda p: wishes.cook(p, name, day))
             return
@@ -289,6 +295,7 @@ class WeekScreen(Acts, RowWords, Beside):
             f"A dish of yours for {say(day)}: its name, and the servings of each food it takes.",
             "bean soup = 4 runner beans, 4 chicken stock",
             lambda line: wishes.cook_new(self.host.pantry, line, day),
+            value=typed,
         )
 
     def action_table(self) -> None:
