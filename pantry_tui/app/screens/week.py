@@ -11,6 +11,7 @@ from pantry_tui.app.lines import Heading, due_lines, heading, headings
 from pantry_tui.app.rowtext import until, what_is_left
 from pantry_tui.app.screens.acts import Acts
 from pantry_tui.app.screens.ask import Choose, ask_line, given
+from pantry_tui.app.screens.meant import WHO_EATS
 from pantry_tui.app.screens.stock import Beside, RowWords
 from pantry_tui.app.weeklines import (
     DayKey,
@@ -302,8 +303,8 @@ class WeekScreen(Acts, RowWords, Beside):
         """Who sits at the table when."""
         ask_line(
             self,
-            "Who eats when? Away, how many in all, or as usual; then the days.",
-            "away 24 dec to 27 dec",
+            WHO_EATS,
+            "6 from 24 dec to 2 jan",
             lambda line: appetite.read_table(self.host.pantry, line),
         )
 
