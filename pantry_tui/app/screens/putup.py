@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import partial
 from typing import cast
 
 from textual import on
@@ -228,9 +229,10 @@ class PutUpScreen(Recalls):
             self._asked_altitude = True
             title = ALTITUDE.format("metres" if self.host.units.metric else "feet")
             question = TypeLine(title, "900 ft or 300 m", empty=True, accept=self._high)
-            self.host.push_screen(question, lambda _: self._book(line))
+            then = partial(self.sure_of, line, lambda: self._book(line))
+            self.host.push_screen(question, lambda _: then())
         elif line.strip():
-            self._book(line)
+            self.sure_of(line, lambda: self._book(line))
 
     def _stand_in(self, name: str) -> None:
         """The lines from here on are of what stands in that place, which is made if need be."""

@@ -94,6 +94,22 @@ class Recalls(Screen[None]):
         named = reading.place or (new.typed if new is not None else "")
         return self.filled_at, named if named != self.filled_at else ""
 
+    def sure_of(self, line: str, then: Callable[[], None]) -> None:
+        """Go on; of a count that is most likely a slip it is asked first, and Enter alone goes on
+        with none."""
+        from pantry_tui.services.batchwork import recalled
+        from pantry_tui.services.batchwork.absurd import absurd_count
+
+        reading = self.read(line)
+        whole = not (reading.problems or reading.unread)  # or will be, once its place is made
+        asked = absurd_count(self.host.pantry, reading)
+        if not asked or not (whole or recalled.place_to_make(reading) is not None):
+            then()
+            return
+        yes = f"{reading.count}, as it is typed"
+        question = Choose(asked, (yes, "no: mend the line"), sure=True)
+        self.host.push_screen(question, lambda got: then() if got == yes else None)
+
     def action_take(self) -> None:
         """What is offered, at the end of the line."""
         value = self.line.value
