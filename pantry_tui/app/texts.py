@@ -106,7 +106,7 @@ def batch_text(view: BatchView) -> str:
         ("Why", list(why)),
         ("Next", list(dict.fromkeys(map(next_step, view.rows)))),
         *((f"Step by step, {first}", list(map(clean, steps))) for first, steps in view.chain),
-        ("Take care", [*care, *map(clean, view.cautions)]),
+        ("Take care", list(dict.fromkeys([*care, *map(clean, view.cautions)]))),
         ("Other published views", [clean(one) for one in view.views]),
         ("Gone", [clean(one) for one in view.gone]),
         ("History", [clean(one) for one in view.history]),
