@@ -14,6 +14,8 @@ _TIME = {"min": "min", "mins": "min", "minute": "min", "minutes": "min"}
 _HOURS = {"h": "h", "hr": "h", "hrs": "h", "hour": "h", "hours": "h"}
 _PRESSURE = {"psi": "psi", "psig": "psi", "kpa": "kPa", "bar": "bar"}
 _POUNDS = frozenset({"lb", "lbs", "pound", "pounds"})
+#: What the weights of weighted gauges are made for.
+_WEIGHTS = (5, 10, 15)
 #: Said in a part of its own: before a pack or a bag it is a word of that.
 _VACUUM = ("vacuum",)
 #: Phrase -> (key, value).
@@ -206,7 +208,7 @@ def _as_said(word: str, said: str) -> str:
 
 
 def _acid(line: Line, i: int) -> Found:
-    """ "with 2 tbsp lemon juice each", "citric acid", "lemon juice added"."""
+    """ "with 2 tbsp lemon juice each", "citric acid 1/4 tsp", "lemon juice added"."""
     at = i + (line.says(i, "with") or line.says(i, "plus") or line.says(i, "and"))
     start = at
     number = line.number(at)
@@ -217,10 +219,13 @@ def _acid(line: Line, i: int) -> Found:
     size = next((len(one) for one in _ACIDS if line.says(at, *one)), 0)
     if not size:
         return None
-    if start == i == at and not _apart(line, i, at + size):
-        return None  # the lemon juice of "lemon juice, 6 bottles" is a food
     stop = at + size
-    value = " ".join(token.said for token in line.tokens[start:stop])
+    much = 2 if start == at and line.number(stop) and line.word(stop + 1) in SPOONS else 0
+    if start == i == at and not _apart(line, i, stop + much):
+        return None  # the lemon juice of "lemon juice, 6 bottles" is a food
+    tokens = [*line.tokens[stop : stop + much], *line.tokens[start:stop]]
+    stop += much
+    value = " ".join(token.said for token in tokens)
     for more in (("added",), ("each",), ("per", "jar"), ("per", "quart"), ("per", "pint")):
         stop += line.says(stop, *more)
     return stop, "acid", value
@@ -263,6 +268,10 @@ def _phrase(line: Line, i: int) -> Found:
             key, value = _PHRASES[said]
             stop = i + size
             return stop, key, value
+    if i > 1 and line.says(i, "weight") and _canned(line):  # "at 10 lb weight", read before
+        number, unit = line.tokens[i - 2].number, line.tokens[i - 1].text
+        if number in _WEIGHTS and unit in _POUNDS and not line.free[i - 1]:
+            return i + 1, "canner", "weighted"
     return None
 
 

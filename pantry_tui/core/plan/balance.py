@@ -7,9 +7,10 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from datetime import date
 from itertools import chain
 
-from pantry_tui.core.plan.days import Chosen, Table, begun_on, while_open
+from pantry_tui.core.plan.days import Chosen, Table, begun_on, picked, while_open
 from pantry_tui.core.plan.menu import Menu, Pick, Why
-from pantry_tui.core.plan.plate import BITE, FED
+from pantry_tui.core.plan.plate import FED
+from pantry_tui.core.plan.roles import BITE
 from pantry_tui.core.words import Role
 
 #: What lies where the household put it, or where guests are.
@@ -137,7 +138,8 @@ def _fits(pick: Pick, table: Table, day: date) -> bool:
     """Whether it is for one meal, nobody asked for it on its day, and on `day` it is enough, in
     time, and no more of it is wasted."""
     one = pick.candidate
-    if len(pick.days) > 1 or pick.dish or pick.why in _ASKED or pick.later:
+    several = len(picked(Chosen(one, pick.why), pick.day, table).days) > 1  # also without another
+    if several or pick.dish or pick.why in _ASKED or pick.later:
         return False
     if 2 * one.servings < table.appetite.sit(day):
         return False  # no main for that day

@@ -13,8 +13,9 @@ from datetime import date, timedelta
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.lots import discarded_by
 from pantry_tui.core.plan.menu import Candidate
+from pantry_tui.core.plan.pace import Credit
 from pantry_tui.core.plan.roles import BESIDE
-from pantry_tui.core.plan.schedule import Credit, Opening
+from pantry_tui.core.plan.schedule import Opening
 from pantry_tui.core.words import Role
 
 #: An open one is eaten up within so many days, at least and at most. Common practice, no source.

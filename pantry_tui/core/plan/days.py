@@ -18,7 +18,7 @@ from math import inf
 
 from pantry_tui.core.dataclass import dataclass, replace
 from pantry_tui.core.plan.appetite import Appetite, days_from
-from pantry_tui.core.plan.laid import Hurried, Laid, evenings_of
+from pantry_tui.core.plan.laid import Hurried, Laid, evenings_of, over_two
 from pantry_tui.core.plan.menu import Candidate, Menu, Pick, Why
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.words import Role
@@ -243,6 +243,7 @@ def _spread(chosen: Sequence[Chosen], table: Table, evenings: Collection[date]) 
             food = food._replace(servings=meal)
             left[food.container] -= meal
         pick = picked(replace(one, candidate=food), day, table)
+        pick = over_two(pick, laid, table.days, table.appetite.sit, _finish_by(food, day))
         picks.append(pick)
         drawn[food.container].append(pick.day)
         lies[pick.day, food.container] += 0.0 if one.dish else food.servings

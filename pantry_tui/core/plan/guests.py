@@ -12,10 +12,10 @@ from pantry_tui.core.plan.appetite import STAPLES
 from pantry_tui.core.plan.days import BIG, MANY, Table
 from pantry_tui.core.plan.lots import discarded_by, last_week
 from pantry_tui.core.plan.menu import Candidate, Menu
-from pantry_tui.core.plan.pace import CRUMB
+from pantry_tui.core.plan.pace import CRUMB, FAR
 from pantry_tui.core.plan.plate import GREENS, is_garden, is_green
 from pantry_tui.core.plan.room import keeps
-from pantry_tui.core.plan.schedule import FAR, SOON
+from pantry_tui.core.plan.schedule import SOON
 from pantry_tui.core.words import Role
 
 _MAIN = {Role.MAIN}
@@ -118,8 +118,8 @@ def for_guests(
         return None
     many = ((n, one) for n, one in free.items() if table.for_many(one, sit))
     birds = ((n, one) for n, one in many if not one.must and not enough(one))
-    in_turn = sorted(birds, key=lambda item: _rank(item[1], sit, table))
-    ready = ((n, _taken_out(one, day, table)) for n, one in in_turn)
+    ready = [(n, _taken_out(one, day, table)) for n, one in birds]
+    ready.sort(key=lambda item: (_left_over(item[1], day, table), *_rank(item[1], sit, table)))
     fits = ((n, one) for n, one in ready if table.serves(one, day) and one.may_open)
     found = next(fits, None)
     if found is None:
@@ -129,6 +129,11 @@ def for_guests(
     lost = (one for n, one in free.items() if n != found[0] and discarded_by(one, table.end))
     need = sum(one.servings for one in lost if one.at_table is Role.MAIN and table.possible(one))
     return found if need <= room else None
+
+
+def _left_over(one: Candidate, day: date, table: Table) -> bool:
+    """Whether a meal of it is lost when it comes on that day: all are away on the next."""
+    return table.wasted(one, day) + CRUMB >= table.appetite.people
 
 
 def beside_it(

@@ -7,10 +7,11 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from math import ceil, floor
 
-from pantry_tui.core.dataclass import dataclass, field
+from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.plan.menu import Candidate, Pick
 from pantry_tui.core.plan.pace import CRUMB
-from pantry_tui.core.plan.roles import A_HEAD, BESIDE
+from pantry_tui.core.plan.roles import A_HEAD, BESIDE, BITE
+from pantry_tui.core.words import Role
 
 
 @dataclass(slots=True)
@@ -38,6 +39,24 @@ class Laid:
             over += max(0.0, laid + share - enough) / enough
             there += laid / enough / len(pick.days)
         return ceil(2 * over - CRUMB) / 2, floor(2 * there + CRUMB) / 2
+
+
+def over_two(
+    pick: Pick, laid: Laid, days: Sequence[date], sit: Callable[[date], int], until: date
+) -> Pick:
+    """A main for one evening, with what is too much beside the mains that lie there for the next of
+    `days`, where it keeps `until` then and that day has room for it: two jars of four for six leave
+    two for tomorrow. So little that it is no main stays."""
+    food, day = pick.candidate, pick.day
+    if food.at_table is not Role.MAIN or food.bulk or pick.dish or len(pick.days) > 1 or pick.later:
+        return pick
+    over = min(food.servings, laid.of[day, f"as {Role.MAIN}"] + pick.parts[0] - sit(day))
+    then = next((other for other in days if day < other <= until), None)
+    if then is None or over < max(CRUMB, BITE * sit(then) - CRUMB):
+        return pick
+    if over > food.servings - CRUMB or laid.of[then, f"as {Role.MAIN}"] + over > sit(then) + CRUMB:
+        return pick
+    return replace(pick, days=(day, then), parts=(food.servings - over, over))
 
 
 @dataclass(slots=True)

@@ -99,7 +99,9 @@ def lots_of(some: Iterable[Candidate], table: Table) -> list[Lot]:
         meals = 0.0
         if role in _VARIED:
             meals = 1.0 if one.bulk else max(1.0, one.servings / table.appetite.people)
-        found.append(Lot(one.food, one.group, one.servings, weeks[last], opened, role, meals))
+        softens = one.bulk and role is Role.FRUIT and not table.appetite.said(one.food, one.group)
+        lot = Lot(one.food, one.group, one.servings, weeks[last], opened, role, meals, softens)
+        found.append(lot)
     return found
 
 

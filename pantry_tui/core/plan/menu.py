@@ -8,9 +8,9 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from pantry_tui.core.dataclass import dataclass, field
+from pantry_tui.core.plan.pace import Credit
 from pantry_tui.core.plan.roles import role_of
 from pantry_tui.core.plan.room import UNPUBLISHED
-from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.words import Group, Role
 
 

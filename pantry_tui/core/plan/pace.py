@@ -31,6 +31,10 @@ class Portion:
 NOTHING = Portion(0.0, None)
 #: Less than this is what a sum leaves of nothing.
 CRUMB = 1e-9
+#: A food is never further behind its pace, or ahead of it, than so many weeks.
+MOST_OWED = 12.0
+#: Where nothing hurries a food and nobody knows of a harvest, it counts as due in two years.
+FAR = 104
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,3 +93,19 @@ def next_harvest(month: int | None, today: date) -> date:
         return date(today.year + 1, today.month, min(today.day, 28))
     year = today.year if month > today.month else today.year + 1
     return date(year, month, 1)
+
+
+@dataclass(frozen=True, slots=True)
+class Credit:
+    """Servings that a food has saved at its pace of `rate` servings a week; below 0, more of it was
+    eaten than that. In `harvest` weeks there is more of it."""
+
+    saved: float
+    rate: float
+    harvest: int = FAR
+
+    def weeks(self, eaten: float = 0.0) -> float:
+        """Weeks behind its pace (below 0: ahead) when so many servings of it are eaten."""
+        if self.rate <= 0:
+            return 0.0
+        return max(-MOST_OWED, min(MOST_OWED, (self.saved - eaten) / self.rate))

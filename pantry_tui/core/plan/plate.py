@@ -15,15 +15,13 @@ from pantry_tui.core.plan.appetite import STAPLES
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate, Menu, Why
 from pantry_tui.core.plan.pace import CRUMB
-from pantry_tui.core.plan.roles import A_HEAD, FILLS
+from pantry_tui.core.plan.roles import A_HEAD, BITE, FILLS
 from pantry_tui.core.words import Role
 
 #: Servings a head of all that lies on an evening, and of them such as are neither main nor staple.
 WHOLE, GREENS = 1.5, 0.5
 #: A main for a smaller part of those who sit there gets another beside it.
 FED = 0.75
-#: So much of one a head is none beside another: a single egg with the chops.
-BITE = 1 / 3
 _MAIN = frozenset({Role.MAIN})
 _GARDEN = frozenset({Role.SIDE, Role.FRUIT})
 
@@ -112,3 +110,8 @@ def is_green(one: Candidate) -> bool:
 def is_garden(one: Candidate) -> bool:
     """Whether it is of those that are what is green of a meal."""
     return one.at_table in _GARDEN and is_green(one)
+
+
+def is_meal(one: Candidate) -> bool:
+    """Whether a meal is taken out of bulk, and not an onion for the pot."""
+    return one.bulk and one.at_table in A_HEAD and one.a_head >= 1

@@ -14,6 +14,8 @@ from pantry_tui.core.words import Group, Method, Role
 A_HEAD = {Role.MAIN: 1.0, Role.SIDE: 2.0, Role.FRUIT: 1.0}
 #: So many times what is eaten of its kind on a day are no more than its rest can serve.
 FILLS = 1.5
+#: So much of a main a head is none: a single egg beside the chops. Our own choice.
+BITE = 1 / 3
 #: Opened beside the days.
 BESIDE = frozenset({Role.RELISH, Role.SPREAD})
 

@@ -27,7 +27,8 @@ _THREE_DAYS = keeps(3)
 class Lot(NamedTuple):
     """One container: servings of one food that are good through week `last` (0 is this week); None:
     nothing hurries them. `opened` answers how many days an opened one keeps, below 0 where it may
-    not be eaten then; only a lot whose turn comes is asked. `role`: what it is at table."""
+    not be eaten then; only a lot whose turn comes is asked. `role`: what it is at table. What
+    `softens` is raw fruit out of a crate."""
 
     food: str
     group: str
@@ -36,6 +37,7 @@ class Lot(NamedTuple):
     opened: Callable[[], int | None] = _THREE_DAYS
     role: str = ""
     meals: float = 0.0  # of what lies on days of its own: on how many a usual table eats of it
+    softens: bool = False
 
     @property
     def days(self) -> int:

@@ -32,9 +32,8 @@ from itertools import accumulate, chain
 from math import ceil, inf
 from typing import NamedTuple
 
-from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.appetite import STAPLES
-from pantry_tui.core.plan.pace import CRUMB
+from pantry_tui.core.plan.pace import CRUMB, FAR, Credit
 from pantry_tui.core.plan.room import Ceilings, Lot, Room
 from pantry_tui.core.words import Role
 
@@ -48,36 +47,19 @@ CALM = 2.0
 #: What has no date counts as due so many weeks after there is more of it, and has so many weeks to
 #: spare at least: it waits for what presses. Of 5 to 15 whatever stands has its turn.
 _AFTER, _NO_HASTE = 5, CALM + 1.0
-#: A food is never further behind its pace, or ahead of it, than so many weeks.
-MOST_OWED = 12.0
 #: What would be so many weeks of all that is eaten of its kind is not begun but in the last SOON
 #: weeks before its date. Common practice, no source.
 TOO_MUCH, SOON = 2.0, 4
 #: Of a side or fruit that can wait a week has no more than so many days, or as many as its pace
 #: asks for. Our own choice.
 OFTEN = 4.0
+#: Raw fruit comes more often than is usual where there is so many times as much of it as is eaten
+#: by its date: an apple a day rather than a jar of pears that keeps. Our own choice.
+MUCH = 1.5
 #: So many containers of one food are named beyond the week.
 A_FEW = 4
-#: Where nothing hurries a food and nobody knows of a harvest, it counts as due in two years.
-FAR = 104
 #: The week of what nothing hurries: after all others.
 _UNDATED = FAR + 1
-
-
-@dataclass(frozen=True, slots=True)
-class Credit:
-    """Servings that a food has saved at its pace of `rate` servings a week; below 0, more of it was
-    eaten than that. In `harvest` weeks there is more of it."""
-
-    saved: float
-    rate: float
-    harvest: int = FAR
-
-    def weeks(self, eaten: float = 0.0) -> float:
-        """Weeks behind its pace (below 0: ahead) when so many servings of it are eaten."""
-        if self.rate <= 0:
-            return 0.0
-        return max(-MOST_OWED, min(MOST_OWED, (self.saved - eaten) / self.rate))
 
 
 class Opening(NamedTuple):
@@ -149,17 +131,37 @@ class _Choice:
         self.spare = {food: self._spares(food) for food in self.piles}
 
     def week(self) -> Iterator[Opening]:
-        """As long as there is room, and each group's share where nothing presses."""
+        """As long as there is room, and each group's share where nothing presses. Of fruit that
+        softens there may be more than is usual, rather than one that would keep."""
         foods = set(self.piles)
+        softens: list[str] = []
         while foods:
             food = min(foods, key=self._turn)
             one = self._next(food)
             if one is None or (self._waits(food) > CALM and self._no_more(self.lots[one])):
                 foods.remove(food)
-            else:
-                yield self._take(food, one)
-                if not self.piles[food]:
-                    foods.remove(food)
+                softens += [food] if one is None and self._softens(food) else []
+                continue
+            instead = self._waits(food) > CALM and self.lots[one].role == Role.FRUIT and softens
+            if instead:
+                food, one = instead[0], self.piles[instead[0]][0]
+            yield self._take(food, one, anyway=bool(instead))
+            if not self.piles[food]:
+                foods.discard(food)
+            if food in softens and not self._softens(food):
+                softens.remove(food)
+
+    def _softens(self, food: str) -> bool:
+        """Whether it is fruit out of a crate of which much would be lost, and no more than one a
+        head lies on each day."""
+        pile = self.piles[food]
+        if not pile or not self.lots[pile[0]].softens or self._waits(food) > CALM:
+            return False
+        lot = self.lots[pile[0]]
+        usual = self.ceilings.of_food(food) * self.clock[min(FAR, self.due[pile[0]])]
+        most = self.ceilings.role.get(lot.role, inf) * self.table.factor
+        much = sum(self.lots[i].servings for i in pile) > MUCH * usual
+        return much and self.table.laid[food] + lot.servings <= most + CRUMB
 
     def more(self) -> Iterator[Opening]:
         """Whatever else there is, in the order in which it would come: a few of each food, as
@@ -195,12 +197,12 @@ class _Choice:
             del left[food]
         return self._take(food, self.piles[food][0])
 
-    def _take(self, food: str, one: int) -> Opening:
+    def _take(self, food: str, one: int, *, anyway: bool = False) -> Opening:
         opening = Opening(one, self.spare[food])
         self.piles[food].remove(one)
         self.dated[food].remove(one)
         self._off(self.falls[food], one)
-        self._eat(self.lots[one])
+        self._eat(self.lots[one], anyway=anyway)
         self.spare[food] = self._spares(food)
         return opening
 
@@ -218,13 +220,16 @@ class _Choice:
         else:
             self.after.eat(lot, over)
 
-    def _turn(self, food: str) -> tuple[float, float, int, str]:
-        """Of those that wait alike, to the day or so, the nearest date comes first."""
+    def _turn(self, food: str) -> tuple[float, float, float, int, str]:
+        """Of those that wait alike, to the day or so, the nearest date comes first; of those that
+        press the one of which less is on the table."""
         weeks = sooner = self._waits(food)
         if weeks > CALM and food in self.credits:
             sooner -= self.credits[food].weeks(self.table.laid[food])
             weeks = max(CALM, sooner)
-        return round(weeks, 1), round(sooner, 1), self.due[self.dated[food][0]], food
+        hurries = weeks <= CALM
+        laid = round(self.table.laid[food] / self.ceilings.of_food(food), 1) if hurries else 0.0
+        return round(weeks, 1), round(sooner, 1), laid, self.due[self.dated[food][0]], food
 
     def _waits(self, food: str) -> float:
         weeks = self.spare[food]

@@ -24,8 +24,7 @@ from math import inf
 from pantry_tui.core.dataclass import dataclass
 from pantry_tui.core.plan.appetite import STAPLES, Appetite
 from pantry_tui.core.plan.menu import Candidate, Needs
-from pantry_tui.core.plan.pace import Portion, next_harvest, pace
-from pantry_tui.core.plan.schedule import Credit
+from pantry_tui.core.plan.pace import Credit, Portion, next_harvest, pace
 from pantry_tui.core.words import Group
 
 #: A good year bears so many times what is expected; no stock is kept back that would be in its way.

@@ -33,7 +33,7 @@ from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_ope
 from pantry_tui.core.plan.guests import awaited, beside_it, for_guests, may_come, second
 from pantry_tui.core.plan.lots import by_itself, due_by, in_parts, in_turn, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
-from pantry_tui.core.plan.plate import more_mains, would_do
+from pantry_tui.core.plan.plate import is_meal, more_mains, would_do
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.core.plan.running import once_more, parted
 from pantry_tui.core.plan.schedule import CALM
@@ -86,11 +86,16 @@ class _Week:
         self.with_spare = False  # what stands by is opened too
 
     def menu(self) -> Menu:
-        """By day, and what comes next: of bulk the first meal only."""
+        """By day, and what comes next: of bulk the first meal only, and of a crate that lies on a
+        day where the rest of it presses."""
         found = spread(self.chosen, self.table)
         named = {pick.candidate.container for pick in found.picks}
-        coming = ((self.free[n], n in self.keeps) for n in self.next if n in self.free)
-        more, kept = in_turn((one, keeps) for one, keeps in coming if one.container not in named)
+        coming = ((n, self.free[n], n in self.keeps) for n in self.next if n in self.free)
+        more, kept = in_turn(
+            (one, keeps)
+            for number, one, keeps in coming
+            if one.container not in named or (number in self.pressing and is_meal(one))
+        )
         stand = (*self.free.values(), *self._taken())
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
         on_table = (pick.candidate for pick in found.picks if not pick.dish)

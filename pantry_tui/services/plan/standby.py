@@ -14,9 +14,12 @@ from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Role
+from pantry_tui.services.books.past import past
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.dishes import dishes
+from pantry_tui.services.plan.portions import leavings_of
 from pantry_tui.services.plan.rows import Standby, Take
 from pantry_tui.services.stock.pick import name_of
 
@@ -115,6 +118,37 @@ def sentences(found: Sequence[Standby]) -> Iterator[str]:
         yield f"Ready without thawing, if it was not taken out in time: {'; '.join(each)}."
     if none:
         yield f"No main stands that is ready without thawing for {_days(none)}: take out in time."
+
+
+def in_cold_water(
+    p: Pantry, takes: Sequence[Take], coming: Sequence[Candidate], start: date
+) -> Iterator[str]:
+    """Where today, as `start`, has no main of a meal from the stores and none that is ready stands,
+    the first pack that thaws in time all the same. FSIS, The Big Thaw (reprint): a tight bag, the
+    water changed every half hour, about a pound within the hour; it is cooked at once."""
+    eats, evenings = appetite(p), {day for take in takes for day in take.days}
+    cooks = p.today in evenings or len(evenings) < eats.meals
+    mains = [one for one in coming if one.at_table is Role.MAIN and one.may_open]
+    if start > p.today or not (cooks and eats.sit(p.today)):
+        return
+    if any(p.today in take.days for take in takes if take.role == Role.MAIN or take.dish):
+        return
+    if any(not one.thaw_days and _ready(one, p.today, date.max) for one in mains):
+        return
+    used = leavings_of(p, past(p).values(), p.today, {"used"})
+    if any(role_at_table(p, one.batch.food, one.batch.group) is Role.MAIN for one in used):
+        return
+    some = (one for one in mains if one.frozen and not one.bulk)
+    small = next((one for one in some if one.thaw_days == 1), None)
+    if small is None or small.ready is not None or not small.fit_on(p.today):
+        return
+    name = _name(p, small)
+    place = p.where(p.stock.containers[small.container])
+    yield (
+        f"For today {name} {small.food} ({place}) can thaw in cold water, in a tight bag, the "
+        f"water changed every half hour: a pound takes about an hour. Cook it at once "
+        f'(`thaw {name} --how "cold water"`).'
+    )
 
 
 def _days(days: Sequence[date]) -> str:

@@ -12,7 +12,7 @@ from pantry_tui.core import dates
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.plan.appetite import days_from
-from pantry_tui.core.plan.menu import Dish, Menu, Pick
+from pantry_tui.core.plan.menu import Dish, Menu, Pick, Why
 from pantry_tui.core.plan.week import plan
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.done import Done
@@ -30,6 +30,8 @@ from pantry_tui.services.plan.weekview import view
 
 #: A week is accepted no longer ahead than this: until it begins it is the one that is shown.
 _AHEAD = timedelta(days=7)
+#: What is in a week without being asked for; the first of them presses most.
+_BY_ITSELF = {why: n for n, why in enumerate((Why.DUE, Why.BEGIN, Why.PACE, Why.TABLE))}
 
 
 def week(p: Pantry, start: date | None = None, *, unknown: bool = False) -> WeekView:
@@ -205,19 +207,21 @@ def _open(p: Pantry, draft: WeekDraft) -> list[Entry]:
 
 
 def _entries(p: Pantry, picks: Sequence[Pick]) -> list[Entry]:
-    """Picks of one batch, day, place and reason together."""
+    """Picks of one batch, day and place together, with the reason of the one that presses most:
+    two jars for one supper are one line, though the second only comes to feed all."""
 
     def same(pick: Pick) -> tuple[object, ...]:
         container = p.stock.containers[pick.candidate.container]
         batch = p.stock.batches[container.batch].code
         rest = pick.spare, pick.later, pick.until
-        return pick.days, pick.dish, batch, p.where(container), pick.why, rest
+        why = Why.TABLE if pick.why in _BY_ITSELF else pick.why
+        return pick.days, pick.dish, batch, p.where(container), why, rest
 
     found = []
     taken: dict[str, Fraction] = defaultdict(Fraction)
     for _, group in groupby(sorted(picks, key=lambda pick: str(same(pick))), key=same):
         several = list(group)
-        first = several[0]
+        first = min(several, key=lambda pick: _BY_ITSELF.get(pick.why, 0))
         container = p.stock.containers[first.candidate.container]
         bulk = first.candidate.bulk
         wanted = sum(pick.candidate.servings for pick in several)

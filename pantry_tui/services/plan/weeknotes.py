@@ -4,20 +4,17 @@ booked."""
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.plan.appetite import at_table
-from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
-from pantry_tui.core.words import Role
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
-from pantry_tui.services.plan.dried import is_pulse
 from pantry_tui.services.plan.rows import Take, spans
 from pantry_tui.services.plan.weekdraft import (
     WeekDraft,
@@ -31,23 +28,14 @@ from pantry_tui.services.stock.stands import containers_in, stands
 _NAMED = 4
 
 
-def no_main(p: Pantry, takes: Sequence[Take], mains: float, coming: Iterable[Candidate]) -> str:
-    """That no main stands, where other food for the table does, and what of it could be one; a
-    dish of one's own is one. `mains` are the servings of mains that stand; "" where some do."""
+def no_main(takes: Sequence[Take], mains: float) -> str:
+    """That no main stands, where other food for the table does; a dish of one's own is one. `mains`
+    are the servings of mains that stand; "" where some do."""
     if mains > CRUMB or not takes or any(take.dish for take in takes):
         return ""
-    found = {take.food: take.code for take in takes if is_pulse(p, take.food)}
-    for one in coming:
-        if one.at_table is Role.SIDE and one.food not in found and is_pulse(p, one.food):
-            batch = p.stock.batches[p.stock.containers[one.container].batch]
-            found[one.food] = batch.code
-    if not found:
-        return "No main stands for this week: meat, fish, eggs, tofu or a cooked meal would be one."
-    named = ", ".join(f"{food} ({code})" for food, code in list(found.items())[:_NAMED])
-    first = next(iter(found))
     return (
-        f"No main stands for this week. {named[:1].upper()}{named[1:]} can be cooked as one: say "
-        f'it as a dish, `pantry-tui household dish add "pot of {first} = {p.people} {first}"`.'
+        "No main stands for this week: meat, fish, eggs, tofu, dry beans or a cooked meal would be "
+        "one."
     )
 
 

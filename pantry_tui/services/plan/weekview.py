@@ -26,7 +26,7 @@ from pantry_tui.services.plan.eaten_today import still_asked
 from pantry_tui.services.plan.feasts import for_feasts, for_the_day_after
 from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
-from pantry_tui.services.plan.standby import mains_last, sentences, standby
+from pantry_tui.services.plan.standby import in_cold_water, mains_last, sentences, standby
 from pantry_tui.services.plan.two_mains import second_mains
 from pantry_tui.services.plan.was_eaten import was_eaten
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_at_home, fit_on, left_of
@@ -92,7 +92,8 @@ def view(
     # A plan that is accepted already has less of them than one that is made now.
     coming = (*picked, *found.more) if draft.plan is not None else found.more
     more, kept = (_but_open(some, aside) for some in (coming, found.kept))
-    no_thaw = standby(p, meals, (*found.more, *found.kept, *picked), first)
+    stand = (*found.more, *found.kept, *picked)
+    no_thaw = standby(p, meals, stand, first)
     return WeekView(
         start=draft.start,
         end=draft.end,
@@ -116,12 +117,13 @@ def view(
             *(() if rests else for_the_day_after(p, draft, (*coming, *found.kept), lies)),
             *mains_last(eats, found.mains, first),
             *sentences(no_thaw),
+            *in_cold_water(p, meals, stand, first),
             *tending.sentences(p, draft.start, draft.end),
             *no_day_until_seen_to(p, draft),
             *no_figure(p, draft, planned, {one.container for one in (*coming, *found.kept)}),
             *_still_open(p, found.over),
         ),
-        no_main=no_main(p, meals, found.mains, (*found.more, *found.kept)) if menu else "",
+        no_main=no_main(meals, found.mains) if menu else "",
         table=tuple(_table(p, draft)),
         left_out=tuple(sorted(draft.wishes.left_out)),
         stocked=any(one.usable for one in stands(p)),
@@ -164,7 +166,8 @@ def _more(
     for one in coming:
         container = p.stock.containers[one.container]
         key = container.batch, container.place
-        if one.container in planned or key in seen or not fit(p, container) or not one.may_open:
+        taken = one.container in planned and not one.bulk
+        if taken or key in seen or not fit(p, container) or not one.may_open:
             continue
         seen.add(key)
         batch, judged = p.stock.batches[container.batch], p.judge(container)

@@ -6,12 +6,13 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from pantry_tui.core.dataclass import replace
-from pantry_tui.core.plan.appetite import Appetite
+from pantry_tui.core.plan.appetite import Appetite, days_from
 from pantry_tui.core.plan.days import Table
 from pantry_tui.core.plan.menu import Candidate, Menu, Needs, Pick, Why, Wishes
-from pantry_tui.core.plan.plate import BITE, FED, GREENS, WHOLE, more_mains, would_do
+from pantry_tui.core.plan.pace import Credit
+from pantry_tui.core.plan.plate import FED, GREENS, WHOLE, more_mains, would_do
+from pantry_tui.core.plan.roles import BITE
 from pantry_tui.core.plan.room import keeps
-from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.shares import PutUp, expected, needs
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
@@ -193,7 +194,25 @@ def test_a_main_for_a_part_of_the_table_gets_another_such_as_lies_there_first() 
     assert more(Menu((replace(fish, parts=(2.0,)),), ()), three) == [], "too much of it"
     packs = [Candidate(f"p{n}", "cod", Group.FISH, 4.0, None) for n in range(20)]
     menu = plan(packs, Appetite(6), START, Needs())
-    assert menu.laid(START, {Role.MAIN}) == 8.0
+    assert menu.laid(START, {Role.MAIN}) == 6.0, "two of them, and what is over is for tomorrow"
+
+
+def packs_for_six(
+    opened: int | None, table: dict[date, int] | None = None
+) -> tuple[int, list[float]]:
+    """How many of twenty packs of four servings come in a week, and what lies on each day."""
+    life = keeps(opened)
+    packs = [Candidate(f"p{n}", "cod", Group.FISH, 4.0, None, opened=life) for n in range(20)]
+    menu = plan(packs, Appetite(6, table=table or {}), START, Needs())
+    return len(menu.picks), [menu.laid(day, {Role.MAIN}) for day in days_from(START, 7)]
+
+
+def test_what_two_packs_have_over_is_for_tomorrow() -> None:
+    assert packs_for_six(3) == (11, [6.0] * 6 + [8.0]), "but of the last evening"
+    assert packs_for_six(0) == (14, [8.0] * 7), "where it keeps no day longer it is eaten"
+    away = {START + timedelta(days=1): 0, START + timedelta(days=2): 0}
+    assert packs_for_six(2, table=away)[1][0] == 8.0, "nobody is there while it keeps"
+    assert packs_for_six(3, table=away)[1][0] == 6.0
 
 
 def test_no_single_egg_beside_chops_and_what_presses_is_more_than_a_bite() -> None:

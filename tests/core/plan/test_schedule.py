@@ -8,8 +8,8 @@ from random import Random
 from hypothesis import example, given
 from hypothesis import strategies as st
 
+from pantry_tui.core.plan.pace import Credit
 from pantry_tui.core.plan.room import Ceilings, Lot, keeps
-from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.schedule import choose as choose_with_spare
 
 EACH_THREE = Ceilings({"beans": 3, "peas": 3}, {"vegetable": 4})

@@ -9,7 +9,7 @@ import pytest
 
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate
-from pantry_tui.core.plan.schedule import Credit
+from pantry_tui.core.plan.pace import Credit
 from pantry_tui.core.plan.shares import (
     LEAST,
     STAND_BACK,

@@ -14,8 +14,8 @@ from hypothesis import strategies as st
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.lots import discarded_by
 from pantry_tui.core.plan.menu import Candidate, Dish, Needs, Pick, Why, Wishes
+from pantry_tui.core.plan.pace import Credit
 from pantry_tui.core.plan.room import keeps
-from pantry_tui.core.plan.schedule import Credit
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
 

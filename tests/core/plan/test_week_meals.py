@@ -6,10 +6,12 @@ from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 
+from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
+from pantry_tui.core.plan.pace import Credit
 from pantry_tui.core.plan.room import keeps
-from pantry_tui.core.plan.schedule import Credit
+from pantry_tui.core.plan.schedule import MUCH
 from pantry_tui.core.plan.week import plan
 from pantry_tui.core.words import Group, Role
 
@@ -22,7 +24,7 @@ def day(number: int) -> date:
 
 
 def one(
-    name: str, food: str, servings: float = 4.0, open_days: int = 2, **more: object
+    name: str, food: str, servings: float = 4.0, open_days: int | None = 2, **more: object
 ) -> Candidate:
     facts = {"group": Group.MEAT, "last": None, "opened": keeps(open_days), **more}
     return Candidate(name, food, servings=servings, **facts)  # type: ignore[arg-type]
@@ -60,6 +62,42 @@ def test_of_two_fruits_the_one_nearer_its_date_leads() -> None:
     assert fruit[0] == "apples"
     assert "peaches" in fruit
     assert fruit.index("peaches") > fruit.count("apples") - 1
+
+
+def fruit_of(crates: Sequence[Candidate], appetite: Appetite = TWO) -> list[str]:
+    jars = [one(f"{n}", "peaches", 4.0, 5, group=Group.FRUIT, last=day(300)) for n in range(9)]
+    found = plan([*jars, *crates], appetite, START, Needs())
+    return [pick.candidate.food for pick in found.picks if pick.candidate.group is Group.FRUIT]
+
+
+def test_raw_fruit_that_goes_soft_comes_every_day_rather_than_a_jar_that_keeps() -> None:
+    def crate(servings: float, last: int, bulk: bool = True) -> Candidate:
+        return one("crate", "apples", servings, None, group=Group.FRUIT, last=day(last), bulk=bulk)
+
+    assert MUCH == 1.5
+    assert fruit_of([crate(120, -9)]) == ["apples"] * 7, "past its best, and far too much"
+    assert fruit_of([crate(120, 40)]) == ["apples"] * 7, "six weeks take 36 of them"
+    assert "peaches" in fruit_of([crate(50, 40)]), "not so much more than is eaten"
+    said = replace(TWO, foods={"apples": 3.0})
+    assert fruit_of([crate(120, -9)], said).count("apples") == 3, "they said how much they eat"
+    pears = one("pears", "pears", 60, None, group=Group.FRUIT, last=day(-2), bulk=True)
+    both = fruit_of([crate(120, -9), pears])
+    assert (both.count("pears"), "peaches" in both) == (3, False)
+    beans = [one(f"b{n}", "beans", 4.0, 5, group=Group.VEGETABLE, last=day(300)) for n in range(9)]
+    carrots = one("sack", "carrots", 90, None, group=Group.VEGETABLE, last=day(-9), bulk=True)
+    side = plan([*beans, carrots], TWO, START, Needs()).picks
+    assert sum(pick.candidate.food == "carrots" for pick in side) <= 4, "no side every evening"
+
+
+def test_who_wants_more_gets_more_of_a_crate_that_goes_soft_first() -> None:
+    crate = one("crate", "apples", 120.0, None, group=Group.FRUIT, last=day(-9), bulk=True)
+    jars = [one(f"{n}", "peaches", 4.0, 5, group=Group.FRUIT, last=day(300)) for n in range(9)]
+    found = plan([*jars, crate], TWO, START, Needs())
+    assert "crate" in {pick.candidate.container for pick in found.picks}
+    assert found.more[0].container == "crate"
+    calm = crate._replace(servings=30.0, last=day(200))
+    after = plan([*jars, calm], TWO, START, Needs()).more
+    assert "crate" not in [food.container for food in after], "nothing hurries it"
 
 
 def test_a_bird_too_big_for_the_table_waits_while_something_smaller_stands() -> None:
@@ -400,3 +438,25 @@ def test_a_dish_is_the_meal_of_an_evening_for_which_no_main_stands() -> None:
     soup = Dish("bean soup", (("dry beans", 4.0),))
     found = plan([*roots, *beans], TWO, START, Needs(), dishes=[soup])
     assert [pick.dish for pick in found.picks if pick.dish] == ["bean soup"]
+
+
+def test_on_the_eve_of_leaving_guests_get_the_bird_of_which_no_meal_is_left() -> None:
+    ham = one("ham", "hams", 24.0, 3, last=day(200))
+    bird = one("bird", "turkeys", 16.0, 3, last=day(200))
+
+    def served(*away: int) -> str:
+        table = {day(3): 16} | {day(n): 0 for n in away}
+        found = plan([ham, bird], Appetite(4, table=table), START, Needs())
+        return next(p.candidate.container for p in found.picks if p.day == day(3))
+
+    assert served(4, 5, 6) == "bird", "of the ham eight servings are left, and nobody is there"
+    assert served() == "ham", "what no usual table could eat, where its rest is eaten on the next"
+
+
+def test_of_two_that_press_alike_neither_is_all_of_the_week() -> None:
+    tubs = [
+        one(f"{food}{n}", food, 4.0, 3, last=day(5)) for food in ("chili", "soup") for n in range(9)
+    ]
+    mains = [p.candidate.food for p in plan(tubs, Appetite(4), START, Needs()).picks]
+    assert abs(mains.count("chili") - mains.count("soup")) <= 1
+    assert len(mains) == 7

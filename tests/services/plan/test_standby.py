@@ -15,7 +15,7 @@ from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import dishes
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.standby import mains_last
-from pantry_tui.services.stock import places
+from pantry_tui.services.stock import act, places
 from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
@@ -44,6 +44,34 @@ def test_where_all_mains_must_thaw_it_says_so(p: Pantry) -> None:
     assert {one.day for one in found.no_thaw} == {TODAY, *thawing(p)} - goes_on
     assert {one.food for one in found.no_thaw} == {""}
     assert sum(NONE in one for one in found.notes) == 1
+
+
+def test_for_today_a_small_pack_thaws_in_cold_water(p: Pantry) -> None:
+    eaten = up(p, "1 quart jar chicken, pressure canned, larder, minutes=90 psi=11, 2026-10-01")
+    act.use(p, eaten)
+    assert not any("cold water" in one for one in weeks.week(p).notes), "today's main is eaten"
+    p.today += timedelta(days=1)
+    (said,) = [one for one in weeks.week(p).notes if "cold water" in one]
+    name = said.split()[2]
+    assert said.startswith(f"For today {name} ground beef (chest) can thaw in cold water")
+    assert "every half hour" in said
+    assert "Cook it at once" in said
+    act.thaw(p, name, "cold water")
+    found = weeks.week(p)
+    assert [take.day for take in found.take if name in take.containers] == [p.today]
+    assert not any("cold water" in one for one in found.notes)
+
+
+def test_nothing_thaws_in_cold_water_where_another_main_is_ready_or_a_bird_alone_stands(
+    p: Pantry,
+) -> None:
+    up(p, "3 quart jars chicken, pressure canned, larder, minutes=90 psi=11, 2026-10-01")
+    assert not any("cold water" in one for one in weeks.week(p).notes)
+    for name in ("2A", "3A"):
+        while any(one.here for one in p.containers_of(p.batch(name) or p.batches()[0])):
+            act.use(p, name, any_=True)
+    up(p, "1 turkey 14 lb, frozen, chest, 2026-11-01")
+    assert not any("cold water" in one for one in weeks.week(p).notes)
 
 
 def test_a_main_that_needs_none_stands_ready_also_once_the_week_is_accepted(p: Pantry) -> None:

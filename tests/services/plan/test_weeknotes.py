@@ -9,10 +9,11 @@ import pytest
 
 from pantry_tui.cli.printing import week as printed
 from pantry_tui.core import dates
+from pantry_tui.core.words import Role
 from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan import dishes, weekdraft
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan import weekdraft
 from pantry_tui.services.plan.at_risk import soon_after
 from pantry_tui.services.stock import act, places
 from tests.services.plan.putting_up import up
@@ -29,19 +30,18 @@ def notes(p: Pantry, part: str) -> list[str]:
     return [one for one in weeks.week(p).notes if part in one]
 
 
-def test_where_no_main_stands_the_pulses_that_could_be_one_are_named(p: Pantry) -> None:
-    peas = up(p, "4 1 lb bags chickpeas, dried, larder, made 2026-10-01")
+def mains(p: Pantry) -> set[str]:
+    return {take.food for take in weeks.week(p).take if take.role == Role.MAIN}
+
+
+def test_where_neither_meat_nor_fish_stands_pulses_are_the_mains(p: Pantry) -> None:
+    up(p, "4 1 lb bags chickpeas, dried, larder, made 2026-10-01")
     up(p, "4 quart jars peaches, water-bath canned, larder, made 2026-09-01")
     up(p, "4 pint jars runner beans, pressure canned, larder, made 2026-09-01")
-    said = weeks.week(p).no_main
-    assert f"Chickpeas ({peas})" in said
-    assert "peaches" not in said
-    assert "runner" not in said, "green beans are no pulses"
-    assert said in printed.week(weeks.week(p))
-    dishes.keep(p, said.partition('"')[2].partition('"')[0])
-    dish = next(iter(dishes.dishes(p)))
-    assert any(take.dish == dish.name for take in weeks.week(p).take)
+    assert mains(p) == {"chickpeas"}, "green beans are no pulses"
     assert not weeks.week(p).no_main
+    up(p, "4 pint jars chicken, pressure canned, larder, made 2026-09-01")
+    assert mains(p) == {"chickens"}
 
 
 def test_without_pulses_it_says_what_a_main_is_and_with_a_main_nothing(p: Pantry) -> None:
