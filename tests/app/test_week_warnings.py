@@ -93,3 +93,27 @@ async def test_one_warning_stands_there_whole(p: Pantry) -> None:
         await pilot.press("W")
         assert not any(isinstance(line.key, WarningKey) for line in all_lines(pilot))
         assert said in " ".join(painted(pilot).split())
+
+
+async def test_after_a_line_is_used_the_cursor_goes_to_the_next_one_and_no_warning(
+    p: Pantry,
+) -> None:
+    put_up(p, read(p, "4 half-pint jars applesauce, boiling-water canned, larder, 10 months ago"))
+    weeks.accept(p)
+    readings.read_typed(p, "fridge", "52F", since="1h")
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("W")
+        lines = all_lines(pilot)
+        at = next(
+            n
+            for n, line in enumerate(lines[:-1])
+            if isinstance(line.key, TakeKey)
+            and line.row is not None
+            and line.row.food == "applesauce"
+            and isinstance(lines[n + 1].key, FallenKey)
+        )
+        table(pilot).move_cursor(at)
+        await pilot.press("u")
+        now = table(pilot).current
+        assert now is not None
+        assert isinstance(now.key, TakeKey)

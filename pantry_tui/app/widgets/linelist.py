@@ -104,11 +104,12 @@ class LineList(ScrollView, can_focus=True):
         self.refresh()
 
     def _stock_after(self, row: int) -> Sequence[LineKey]:
-        """The next lines of stock as they were shown, then the ones before, the nearest first."""
+        """The next lines of stock as they were shown, then the ones before, the nearest first; what
+        is only said of some stock, in a line of words, is none."""
         held = self._held
         here = row - self._from
         lines = [*held[here + 1 :], *reversed(held[: max(here, 0)])]
-        return [line.key for line in lines if line.ref][:_NEAR]
+        return [line.key for line in lines if line.ref and not line.whole][:_NEAR]
 
     @property
     def current(self) -> Line | None:
