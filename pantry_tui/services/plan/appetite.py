@@ -34,8 +34,8 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
     Raises BadInput.
     """
     name = what.strip().lower()
+    facts = None if name in tuple(Group) else p.facts(what)
     if name not in tuple(Group):
-        facts = p.facts(what)
         if facts is None:
             groups = ", ".join(Group)
             raise BadInput(f"{what!r} is no food and no group; the groups are {groups}.")
@@ -53,7 +53,9 @@ def set_ceiling(p: Pantry, what: str, servings: str) -> Done:
     p.book(said.Ceiling(name, most))
     if most == 0:
         return Done(f"{begun(name)} will not be proposed any more.")
-    return Done(f"{begun(name)}: at most {counted(most, 'servings')} a person a week.")
+    eggs = facts is not None and facts.group is Group.EGG
+    each = ", and two eggs are one" if eggs or name == Group.EGG else ""
+    return Done(f"{begun(name)}: at most {counted(most, 'servings')} a person a week{each}.")
 
 
 def _refuse_general(p: Pantry, typed: str, name: str) -> None:

@@ -48,6 +48,9 @@ _TRIMMED = frozenset({Group.VEGETABLE, Group.FRUIT})
 _OFF_THE_BONE = DRY | {Method.MEAL}
 _BIRD = "poultry"
 _PER_PINT = 4.0
+#: Two eggs are a main: USDA MyPlate counts one as an ounce of the two or three that a meal has
+#: (from memory).
+_OF_EGG = 0.5
 #: One by one they are eggs, not boxes of them.
 _IN_SHELL = frozenset({Method.FRESH, Method.BOUGHT, Method.LIME})
 #: A measure of dried fruit or vegetables serves as twice of fresh (USDA MyPlate counts half a cup
@@ -76,7 +79,7 @@ def in_amount(p: Pantry, name: str, group: Group, method: Method, held: Amount) 
         fresh = pounds * times_fresh(p, name, group, method)
         return fresh * (own or _A_POUND.get(group, _OTHER_POUND))
     if not held.unit and group is Group.EGG and (held.number > 1 or method in _IN_SHELL):
-        return float(held.number)
+        return _OF_EGG * float(held.number)
     swells = _SWELLS if _dried_from_fresh(name, group, method, food) else 1.0
     return per_pint(food) * swells * float(held.number) * _PINTS.get(held.unit, 1.0)
 

@@ -102,7 +102,7 @@ def _head(
             return f"Past its best since {dates.say(judged.best_by)}; it is {much}."
         case _ if over := beyond(p, food.name, food.group):
             if so_far > appetite(p).of_food(food.name) + CRUMB:
-                return f"{much[:1].upper()}{much[1:]}; so much falls due that it comes every day."
+                return f"{much[:1].upper()}{much[1:]}; more falls due than is usual in a week."
             # How much, and what else to do with it, is said once, in the outlook.
             return f"{much[:1].upper()}{much[1:]}; {over}."
         case _ if _ahead(found, unit, servings, so_far):

@@ -15,8 +15,10 @@ from pantry_tui.services import household
 from pantry_tui.services.batchwork import putup
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.plan import week
+from pantry_tui.services.plan.appetite import set_ceiling, set_people
 from pantry_tui.services.plan.servings import in_amount, per_pint, portion, servings
 from pantry_tui.services.stock import places
+from tests.services.plan.putting_up import up
 
 
 @pytest.fixture
@@ -68,3 +70,12 @@ def test_a_pint_serves_as_many_in_every_sum(p: Pantry) -> None:
         pint = in_amount(p, name, Group.MEAT, Method.PRESSURE, amount_of("1 pint"))
         assert pint == per_pint(food)
     assert kitchen(amount_of("0.5 pint")) == amount_of("0.5 pint")
+
+
+def test_two_eggs_are_a_supper_and_the_household_is_told_so(p: Pantry) -> None:
+    set_people(p, 2)
+    up(p, "12 eggs, fresh, fridge, 2026-11-24")
+    found = [take for take in week.week(p).take if take.food == "eggs"]
+    assert {(take.amount, take.servings) for take in found} == {("4", 2.0)}
+    assert "two eggs are one" in set_ceiling(p, "eggs", "4").message
+    assert "two eggs" not in set_ceiling(p, "snap beans", "4").message
