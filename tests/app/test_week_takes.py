@@ -53,7 +53,7 @@ def to(pilot: Pilot[None], food: str) -> Line:
 
 @pytest.mark.parametrize("picture", [False, True])
 @pytest.mark.parametrize(
-    ("food", "much", "left"), [("eggs", "4", 8), ("potatoes", "1.25 lb", 18.75)]
+    ("food", "much", "left"), [("eggs", "8", 4), ("potatoes", "1.25 lb", 18.75)]
 )
 async def test_use_offers_what_the_plan_takes_of_that_line(
     p: Pantry, food: str, much: str, left: float, picture: bool
@@ -75,7 +75,7 @@ async def test_use_offers_what_it_takes_for_those_who_sit_at_the_table(p: Pantry
         await pilot.press("W")
         to(pilot, "eggs")
         await pilot.press("u")
-        assert pilot.app.screen.query_one(Input).value == "6"
+        assert pilot.app.screen.query_one(Input).value == "12"
 
 
 async def test_in_the_due_list_one_egg_is_offered_as_ever(p: Pantry) -> None:
