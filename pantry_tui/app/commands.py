@@ -140,7 +140,7 @@ COMMANDS = (
     Command("months", "m", "months", "months", "The twelve months ahead", OUTLOOK),
     Command("accept", "a,A", "accept", "accept", "Accept this week (again: replan)", WEEK),
     Command("eaten", "e", "eaten", "eaten", "All of this line's day is eaten", WEEK),
-    Command("pin", "k", "pin", "pin", "Pin it to this day, or to any day again", WEEK),
+    Command("pin", "k", "pin", "pin", "Pin it to its day, or free it; accepted: to another", WEEK),
     Command("later", "plus", "shift(1)", "later", "Eat it a day later", WEEK),
     Command("earlier", "minus", "shift(-1)", "earlier", "Eat it a day earlier", WEEK),
     Command("swap", "r", "swap", "swap", "Another food of its role at table instead", WEEK),

@@ -132,7 +132,7 @@ def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
             Column("day", "day", 7),
             code,
             Column("food", "food", max(free - 15 - code.width, 5)),
-            Column("count", "count", 8),
+            Column("count", "take", 8),
         )
     rest = max(free - 13 - code.width - 13 - 7, 20)
     food = rest * 68 // 100
@@ -140,7 +140,7 @@ def take_columns(width: int, *, longest: int = CODE) -> tuple[Column, ...]:
         Column("day", "day", 13),
         code,
         Column("food", "food, method", food),
-        Column("count", "left", 13),
+        Column("count", "take", 13),
         Column("place", "where", rest - food),
         Column("servings", "serves", 7),
     )

@@ -29,7 +29,7 @@ VERBS = {
     "labels": ":paper", "calendar": ":paper", "import": ":list", "export": "backups",
     "backup": "backups", "restore": "backups", "record": "process", "tend": "jobs",
     "repack": "putup", "help": "guides", "keys": "help", "cook": ":dishes", "jobs": "jobs",
-    "week --accept": "accept",
+    "week --accept": "accept", "week --unknown": "pin",
 }  # fmt: skip
 #: What the form behind w (put right) calls what `correct` has a flag for.
 FIELDS = {

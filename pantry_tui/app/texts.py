@@ -14,6 +14,7 @@ from pantry_tui.core.keeping.no_day import best_or_why, best_said, discarded
 from pantry_tui.core.safety.caution import CAUTION, cautioned
 from pantry_tui.core.text import agreed, clean, counted, singular
 from pantry_tui.core.words import Verdict
+from pantry_tui.services.batchwork.contents import assumed
 from pantry_tui.services.batchwork.made_from import say_sources
 from pantry_tui.services.batchwork.many import OneLine
 from pantry_tui.services.books.rows import FoodYear, LossView
@@ -106,7 +107,7 @@ def batch_text(view: BatchView) -> str:
         ("Why", list(why)),
         ("Next", list(dict.fromkeys(map(next_step, view.rows)))),
         *((f"Step by step, {first}", list(map(clean, steps))) for first, steps in view.chain),
-        ("Take care", [*care, *map(clean, view.cautions)]),
+        ("Take care", list(dict.fromkeys([*care, *map(clean, view.cautions)]))),
         ("Other published views", [clean(one) for one in view.views]),
         ("Gone", [clean(one) for one in view.gone]),
         ("History", [clean(one) for one in view.history]),
@@ -258,6 +259,7 @@ def reading_text(
         f"food           {clip(reading.food, 200) or 'not said'}",
         f"method         {reading.method.value if reading.method else 'not said'}",
         f"how many       {so_many(reading)}",
+        *([f"holds          {size}"] if (size := assumed(reading)) else []),
         f"place          {clip(reading.place, 200) or 'not said'}",
         f"made           {_made_on(reading)}",
     ]

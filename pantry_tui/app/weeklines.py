@@ -3,20 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from pantry_tui.app.format import Column, clip, rest_cells, sentence, take_cells, week_day
-from pantry_tui.app.lines import heading, headings
-from pantry_tui.app.roles import MUTED
+from pantry_tui.app.lines import Heading, heading, headings
+from pantry_tui.app.roles import HEAD, MUTED
 from pantry_tui.app.rowtext import count_of, food_and_method
 from pantry_tui.app.widgets.line import Cell, Key, Line
+from pantry_tui.core.dates import say
 from pantry_tui.services.plan.rows import Fallen, OnDay
 from pantry_tui.services.rows import Take
 from pantry_tui.services.stock.rows import DueRow
 
 #: As many cells of a name tell anything.
 _LEAST = 8
+#: Warnings take no more lines than these from the days.
+WARNED = 2
 
 
 @dataclass(frozen=True)
@@ -70,6 +73,14 @@ class FallenKey(Key):
 
     container: str
     day: date
+
+
+@dataclass(frozen=True)
+class WarningKey(Key):
+    """More warnings than have room, by all their words; which line of them."""
+
+    words: str = field(compare=False)
+    part: int = 0
 
 
 @dataclass(frozen=True)
@@ -141,6 +152,21 @@ def _food(take: Take, row: DueRow | None, room: int, *, star: bool, rest: bool) 
     return f"{before}{name}", "", tail, MUTED
 
 
+def stock_heading(title: str, columns: Sequence[Column]) -> Line:
+    """Over stock that is no part of the menu: the column that says above it what to take says here
+    what is left, and is headed so."""
+    cells, at = [], 0
+    for column in columns:
+        text = title[at : at + column.width]
+        if column.field == "count" and not text:
+            text = "left"
+        cells.append((text, HEAD))
+        at += column.width
+    fits = any(text == "left" for text, _ in cells)
+    head = heading(Heading(title), title)
+    return replace(head, cells=tuple(cells), whole=False) if fits else head
+
+
 def thaw_lines(takes: Iterable[Take], rows: Mapping[str, DueRow], today: date) -> list[Line]:
     """What must leave the freezer today: a line each, so that one key thaws it."""
     found = []
@@ -172,6 +198,36 @@ def fallen_lines(
     return found
 
 
+def warning_lines(
+    urgent: Sequence[str],
+    fallen: Sequence[Fallen],
+    rows: Mapping[str, DueRow],
+    columns: Sequence[Column],
+    said: Callable[[str], str],
+) -> tuple[list[Line], list[tuple[date, Line]]]:
+    """What must be eaten today and what is not sound by now. It stands whole above the days where
+    it has room on two lines; else they say how many warnings there are and the first of them, with
+    all of them on a page, and what is not sound stands in a line of its day."""
+    whole = [line for one in urgent for line in headings(f"! {said(one)}", columns, WARNED + 1)]
+    whole += fallen_lines(fallen, rows, columns, said)
+    if len(whole) <= WARNED:
+        return whole, []
+    told = [said(one) for one in (*urgent, *(one.told for one in fallen))]
+    many = f"{len(told)} warnings (Enter shows all), the first: " if told[1:] else ""
+    first = headings(f"! {many}{told[0]}", columns, WARNED)
+    pages = "\n\n".join(told)
+    top = [replace(one, key=WarningKey(pages, n)) for n, one in enumerate(first)]
+    width = sum(column.width for column in columns) - 1
+    of_days = []
+    for one in fallen:
+        ref, text = one.containers[0], said(one.told)
+        short = clip(f"! {text.replace(say(one.day), week_day(one.day), 1)}", width)
+        line = heading(FallenKey(ref, one.day), short, text)
+        line = replace(line, ref=ref, row=rows.get(ref))
+        of_days.append((one.day, line))
+    return top, of_days
+
+
 def eaten_lines(
     eaten: Iterable[tuple[date, str]], columns: Sequence[Column], bare: Mapping[date, str]
 ) -> list[Line]:
@@ -190,15 +246,20 @@ def eaten_lines(
 
 
 def day_by_day(
-    lines: Sequence[Line], days: Sequence[OnDay], bare: Mapping[date, str]
+    lines: Sequence[Line],
+    days: Sequence[OnDay],
+    bare: Mapping[date, str],
+    warned: Sequence[tuple[date, Line]] = (),
 ) -> list[Line]:
-    """A line with the name of a dish above what it takes, and one for each day on which nobody eats
-    at home, with why."""
+    """A line with the name of a dish above what it takes, one for each day on which nobody eats at
+    home, with why, and what is `warned` of on top of its day."""
     found: list[Line] = []
-    left = [(day, _bare_line(day, why)) for day, why in sorted(bare.items())]
+    left = [(day, _bare_line(day, why)) for day, why in bare.items()]
+    left = sorted([*left, *warned], key=lambda one: one[0])
+    above = {line.key for _, line in warned}
     named = ("", date.min)
     for line, (day, take, _) in zip(lines, days, strict=True):
-        while left and left[0][0] < day:
+        while left and (left[0][0] < day or (left[0][0] == day and left[0][1].key in above)):
             found.append(left.pop(0)[1])
         if take.dish and (take.dish, day) != named:
             named = (take.dish, day)

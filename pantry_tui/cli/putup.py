@@ -6,12 +6,14 @@ from pantry_tui.cli.call import Call, Question, key_values
 from pantry_tui.cli.fields import flag, maybe_words, number, option, repeated
 from pantry_tui.cli.printing import putup as show
 from pantry_tui.cli.verb import Act
+from pantry_tui.core.dataclass import replace
 from pantry_tui.errors import BadInput, Refused
 from pantry_tui.services.batchwork import putup
+from pantry_tui.services.batchwork.absurd import absurd_count
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry
+from pantry_tui.services.rows import Ask, PutUpReading
 from pantry_tui.services.rows import PutUp as Made
-from pantry_tui.services.rows import PutUpReading
 from pantry_tui.services.stock.seen import At
 
 #: Flags that the service takes by the same names.
@@ -37,6 +39,7 @@ class PutUp(Act):
     acidity: str | None = option("--acidity", "WORD", "of such a food: acid, low-acid, acidified")
     process: tuple[str, ...] = repeated("--process", "KEY=VALUE", "minutes=20, psi=11 ...")
     lines: str | None = option("--lines", "FILE", "a line for each batch, all booked or none")
+    more: bool = flag("--more", "so many at once, though it is a lot")
     dry_run: bool = flag("--dry-run", "only say what was understood; book nothing")
 
     def run(self, call: Call) -> int:
@@ -44,6 +47,7 @@ class PutUp(Act):
             if self.lines is not None:
                 return self._many(call, p, self.lines)
             reading = self._reading(p)
+            self._ask_if_absurd(p, reading)
             try:
                 made = call.book(p, self.at, self._made, reading)
             except BadInput as error:
@@ -55,6 +59,15 @@ class PutUp(Act):
                     call.answer(reading, _not_booked, show.reading)
                 raise
         return self._answer(call, made)
+
+    def _ask_if_absurd(self, p: Pantry, reading: PutUpReading) -> None:
+        """Raises Question for a count that is most likely a slip."""
+        if self.more or self.dry_run or reading.problems or reading.unread:
+            return
+        if asked := absurd_count(p, reading):
+            told = f"{asked} Mend the number, or say --more if so."
+            ask = Ask("count", str(reading.count))
+            raise Question(told, _asked(replace(reading, asks=(*reading.asks, ask))))
 
     def _made(self, p: Pantry, reading: PutUpReading, *, at: At | None = None) -> Made:
         """Booked, or only looked at."""

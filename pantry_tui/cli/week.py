@@ -12,7 +12,7 @@ from pantry_tui.errors import BadInput
 from pantry_tui.services.done import Done
 from pantry_tui.services.output import jsonable
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan import week
+from pantry_tui.services.plan import accepting, week
 
 
 class Week(Verb):
@@ -41,7 +41,7 @@ class Week(Verb):
         with call.pantry() as p:
             wished = self._wish(p, call)
             if self.accept:
-                week.accept(p, start)
+                accepting.accept(p, start)
             found = week.week(p, start, unknown=self.unknown)
         said = done(wished) if wished else []
         return call.answer(found, jsonable.week, lambda view: [*said, *show.week(view)])

@@ -122,6 +122,43 @@ async def test_a_place_that_is_new_goes_before_the_one_that_was_filled_in(p: Pan
     assert p.places[place].name == "back porch"
 
 
+async def test_the_place_that_was_filled_in_stays_seen_above_a_long_line(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("S", "down", "p")
+        await pilot.pause()
+        await pilot.press(
+            *"9 pint jars runner beans, pressure canned, minutes=20 psi=11, yesterday"
+        )
+        first = painted(pilot).splitlines()
+        assert "north wall" not in "".join(first[3:6]), "it has run out of sight in the line"
+        assert first[2].strip() == "Put up in north wall"
+        await pilot.press("ctrl+u")
+        assert painted(pilot).splitlines()[2].strip() == "Put up"
+
+
+async def test_a_place_that_is_passed_over_for_another_is_said(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("S", "down", "p")
+        await pilot.pause()
+        await pilot.press(*"6 jars plum jam, north wall")
+        assert "not used" not in below(pilot), "it is the same"
+        await pilot.press("ctrl+u", *"north wall, 6 jars plum jam, larder")
+        assert "not used       north wall: the line names larder" in below(pilot)
+        assert painted(pilot).splitlines()[2].strip() == "Put up"
+        await pilot.press("enter")
+        said = " ".join(painted(pilot).split())
+        assert "It is in larder, as the line says, and not in north wall." in said
+        await pilot.press(*"6 jars plum jam, larder")
+        assert "not used" not in below(pilot), "nothing was filled in"
+
+
+async def test_undo_after_a_refusal_names_the_key_of_this_screen(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("p", *"6 jars", "enter", "ctrl+z")
+        said = " ".join(painted(pilot).split())
+        assert "Ctrl+Z again takes back what was done" in said
+
+
 async def test_a_misspelt_place_is_not_made_by_accident(p: Pantry) -> None:
     async with PantryApp(p).run_test(size=(100, 30)) as pilot:
         await pilot.press("p", *"6 jars plum jam, lardre", "enter", "6")

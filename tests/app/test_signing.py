@@ -20,6 +20,7 @@ from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry, create, open_pantry
 from pantry_tui.services.stock import leaving, places, view
 from pantry_tui.services.stock.pick import batch_named
+from tests.app.screens import table
 
 TODAY = date(2026, 11, 25)
 
@@ -208,7 +209,7 @@ async def test_a_note_of_two_jars_says_how_many_of_them_are_named(p: Pantry) -> 
         said = str(pilot.app.screen.query_one("SaidLine", Static).content)
         assert "1 of the 2 that its note speaks of is named" in said
         await pilot.press(*code, "slash", "3", "s", *"seal", "1", "enter")
-        assert "All that its note speaks of are named (2)" in shown(pilot)
+        assert "All that its note speaks of are named (2)" in " ".join(shown(pilot).split())
     assert "2 of the" not in signs.mark(p, f"{code}/1", "looks sound").do
 
 
@@ -235,3 +236,28 @@ async def test_what_was_given_away_is_told_of_by_its_lid_code(p: Pantry, gone: i
     assert sign.containers == (
         next(one.id for one in p.containers_of(batch_named(p, "2A")) if one.number == 2),
     )
+
+
+async def test_after_a_sign_that_ends_it_the_cursor_is_on_that_jar_and_its_key_is_named(
+    p: Pantry,
+) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("s", *"mould", "1", "2", "enter")
+        (code,) = {one.code for one in view.due(p)}
+        line = table(pilot).current
+        assert line is not None
+        assert line.ref == f"{code}/2"
+        said = str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert "Next: " in said
+        assert "d books it as discarded" in said
+        await pilot.press("d", "1")
+        gone = [one.number for one in p.containers_of(batch_named(p, code)) if not one.here]
+        assert gone == [2], "and not one of its sisters"
+        await pilot.press("s", *"dull", "escape", "escape")
+
+
+async def test_a_sign_that_changes_nothing_names_no_key_to_discard(p: Pantry) -> None:
+    async with PantryApp(p).run_test(size=(80, 24)) as pilot:
+        await pilot.press("s", *"looks sound", "enter", "1", "enter")
+        said = str(pilot.app.screen.query_one("SaidLine", Static).content)
+        assert "discards it" not in said

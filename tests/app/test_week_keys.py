@@ -81,22 +81,20 @@ async def test_a_swap_that_is_left_changes_nothing(demo: Pantry) -> None:
 
 
 @pytest.mark.parametrize("picture", [False, True])
-async def test_an_accepted_week_names_no_key_that_it_refuses(demo: Pantry, picture: bool) -> None:
+async def test_an_accepted_week_has_the_key_to_pin_too(demo: Pantry, picture: bool) -> None:
     async with PantryApp(demo).run_test(size=(120, 40)) as pilot:
         await pilot.press("W", *("v" for _ in range(picture)))
 
         async def named() -> tuple[bool, bool]:
             foot = str(pilot.app.screen.query_one(KeyLine).content).replace("\u00a0", " ")
             await pilot.press("question_mark")
-            helped = "Pin it to this day" in painted(pilot)
+            helped = "Pin it to its day" in painted(pilot)
             await pilot.press("escape")
             return "k pin" in foot, helped
 
         assert await named() == (True, True)
         await pilot.press("a")
         assert weeks.accepted(demo) is not None
-        assert await named() == (False, False)
-        await pilot.press("a", "1")
         assert await named() == (True, True)
 
 
@@ -157,7 +155,7 @@ async def test_after_a_refused_key_undo_takes_back_nothing(demo: Pantry) -> None
         assert isinstance(demo.events[-1].payload, Undo)
 
 
-async def test_what_is_not_sound_by_now_stands_above_the_days_and_a_key_acts_on_it(
+async def test_what_is_not_sound_by_now_stands_on_its_day_and_a_key_acts_on_it(
     demo: Pantry,
 ) -> None:
     weeks.accept(demo)
@@ -170,8 +168,13 @@ async def test_what_is_not_sound_by_now_stands_above_the_days_and_a_key_acts_on_
         source = table(pilot).source
         lines = source.lines(0, source.total)
         at = next(i for i, line in enumerate(lines) if isinstance(line.key, FallenKey))
-        first_day = next(i for i, line in enumerate(lines) if isinstance(line.key, TakeKey))
-        assert at < first_day
+        key = lines[at].key
+        assert isinstance(key, FallenKey)
+        below = next(one.key for one in lines[at:] if isinstance(one.key, TakeKey))
+        above = [one.key for one in lines[:at] if isinstance(one.key, TakeKey)]
+        days = {one.containers[0]: one.day for one in weeks.week(demo).take}
+        assert days[below.container] >= key.day
+        assert all(days[one.container] < key.day for one in above if one.day is None)
         assert lines[at].ref == name
 
 

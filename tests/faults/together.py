@@ -73,10 +73,10 @@ def furnish(store: Path, diary: Path) -> tuple[Person, Shared]:
                           ("cellar", "cellar")):  # fmt: skip
         ask("place", "add", name, "--climate", climate)
     peaches = "jars peaches, boiling-water canned, larder, minutes=30"
-    jars = tuple(ask("putup", f"900 pint {peaches}")["code"] for _ in range(3))
+    jars = tuple(ask("putup", f"900 pint {peaches}", "--more")["code"] for _ in range(3))
     host.shared = Shared(
         jars,
-        ask("putup", "900 half-pint jars strawberry jam, jam, larder")["code"],
+        ask("putup", "900 half-pint jars strawberry jam, jam, larder", "--more")["code"],
         ask("putup", f"1 crate carrots, cellar-stored, cellar, amount={CRATE}lb")["code"],
         ask("putup", f"{SCARCE} pint {peaches}")["code"],
     )

@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any
 from pantry_tui.app.format import clip
 from pantry_tui.app.host import saw
 from pantry_tui.app.screens.ask import Choose, TypeLine, ask_line, given
+from pantry_tui.app.screens.by_plan import ask_several, offered
 from pantry_tui.app.screens.meant import (
     about,
     all_ready,
@@ -101,7 +102,7 @@ class Acting:
 
     # -- doing -----------------------------------------------------------------------------------
 
-    def _do(self, lines: Sequence[Line], do: Do, number: int = 1, **more: Any) -> Done:
+    def do(self, lines: Sequence[Line], do: Do, number: int = 1, **more: Any) -> Done:
         """Do it to one container of each line, or to `number` of the only one, in one booking; the
         marks are gone then. Raises PantryError."""
         rows = {line.ref: line.row for line in lines}
@@ -116,7 +117,7 @@ class Acting:
         return done
 
     def _on(self, lines: Sequence[Line], do: Do, number: int = 1, **more: Any) -> None:
-        self.screen.host.attempt(lambda: self._do(lines, do, number, **more))
+        self.screen.host.attempt(lambda: self.do(lines, do, number, **more))
         self.screen.settle_list()
 
     def use(self) -> None:
@@ -124,28 +125,34 @@ class Acting:
         all."""
         lines = self.chosen()
         if (row := _asked_of(lines)) is not None and row.usable:
-            self._ask_much(lines, act.use, "amount")
+            self._ask_much(lines, act.use, "amount", offered(self.screen.planned(lines[0]), row))
+        elif lines and (take := self.screen.planned(lines[0])) is not None and take.count > 1:
+            ask_several(self, lines[0], take)
         elif lines:
             self._on(lines, act.use)
 
-    def _ask_much(self, lines: Sequence[Line], do: Do, name: str, **more: Any) -> None:
-        """Ask how much of the only line is meant, which the service takes by `name`."""
+    def _ask_much(
+        self, lines: Sequence[Line], do: Do, name: str, value: str = "", **more: Any
+    ) -> None:
+        """Ask how much of the only line is meant, which the service takes by `name`; `value` stands
+        there already."""
 
         def drawn(typed: str) -> Done:
             more[name] = typed
-            return self._do(lines, do, **more)
+            return self.do(lines, do, **more)
 
         row = lines[0].row
         assert row is not None
         unit, food = row.left.unit, clip(row.food, 40)
         if many := pieces_of(row):
             title = f"How many of the {many}? A number, half, or all. ({food})"
-            ask_line(self.screen, title, "2", drawn, value="1")
+            ask_line(self.screen, title, "2", drawn, value=value or "1")
             return
         example = f"2 {unit}" if unit not in ("", "pieces") else "half"
         whole = row.amount or singular(row.vessel) or "one"
         title = f"How much of the {whole}? An amount, half, 2 servings, or all."
-        ask_line(self.screen, f"{title} ({food})", example, drawn)
+        value = self.screen.host.units.text(value)
+        ask_line(self.screen, f"{title} ({food})", example, drawn, value=value)
 
     def _leaves(self, lines: Sequence[Line], do: Do, number: int = 1, **more: Any) -> None:
         """It leaves otherwise than at table; of a crate or of pieces it asks how much."""
@@ -194,7 +201,7 @@ class Acting:
                 self.screen,
                 f"{about(lines)} is ready: into what, how many, where? Empty: it stays in there.",
                 "6 quart jars, fridge",
-                lambda typed: self._do(lines, into if typed else all_ready, **said_line(typed)),
+                lambda typed: self.do(lines, into if typed else all_ready, **said_line(typed)),
                 empty=True,
             )
         elif lines:
@@ -211,7 +218,7 @@ class Acting:
 
         def do(typed: str) -> Done:
             number, to = counted(typed)
-            return self._do(lines, act.give, number, to=to)
+            return self.do(lines, act.give, number, to=to)
 
         title = f"Give away {about(lines)}: to whom?{more}"
         if _asked_of(lines) is not None:
@@ -230,7 +237,7 @@ class Acting:
                 self.screen,
                 f"Set {about(lines)} apart: for whom? Empty means a gift.",
                 "Aunt Sunniva",
-                lambda whom: self._do(lines, reserve.reserve, words=whom or "gift"),
+                lambda whom: self.do(lines, reserve.reserve, words=whom or "gift"),
                 empty=True,
             )
 
@@ -270,7 +277,7 @@ class Acting:
                 self.screen,
                 "Discard: why?",
                 "what is wrong with it",
-                lambda words: self._do(lines, act.discard, number, why=words),
+                lambda words: self.do(lines, act.discard, number, why=words),
             )
             return
         self._leaves(lines, act.discard, number, why=why)

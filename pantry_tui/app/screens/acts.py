@@ -11,7 +11,8 @@ from pantry_tui.app.screens.listing import ListScreen
 
 if TYPE_CHECKING:
     from pantry_tui.app.screens.acting import Acting
-    from pantry_tui.app.widgets.line import Key
+    from pantry_tui.app.widgets.line import Key, Line
+    from pantry_tui.services.rows import Take
 
 
 class Undoes(ListScreen):
@@ -58,6 +59,10 @@ class Touches(Undoes):
 
             self._acting = Acting(self)
         return self._acting
+
+    def planned(self, line: Line) -> Take | None:
+        """What the plan of the week takes there: None but on a line of the week's menu."""
+        return None
 
     def action_move(self) -> None:
         self.acting.move()

@@ -52,7 +52,8 @@ class Choose(ModalScreen[str | None]):
     letters narrow nothing: a digit is meant, or an arrow key first. A `note` stands under the
     options. `same` gives other words for a word that is typed to narrow them, `texts` the words of
     an option where they are more than its own; the one that `stays` is left where nothing fits.
-    Of those that fit the ones of least `rank` stand first.
+    Of those that fit the ones of least `rank` stand first. A digit behind a blank that goes on
+    with an option's name is part of it ("shelf 2"); with `spelled` any behind a letter is.
     """
 
     CSS_PATH = "ask.tcss"
@@ -71,13 +72,15 @@ class Choose(ModalScreen[str | None]):
         texts: Mapping[str, str] | None = None,
         stays: str = "",
         rank: Callable[[str], int] = lambda _option: 0,
+        spelled: bool = False,
     ) -> None:
         super().__init__()
         self._title, self._options, self._note = title, list(options), note
         self.number, self._most, self._counts, self._sure = 1, most, counts, sure
         self._shown, self._same, self._texts = list(options), same, texts or {}
         self._found, self._digits, self._stays, self._rank = "", "", stays, rank
-        self._taken_by_none = False
+        self._taken_by_none, self._spelled = False, spelled
+        self.typed = ""  # the letters as they were typed
 
     def compose(self) -> ComposeResult:
         with Vertical(id="box"):
@@ -91,7 +94,7 @@ class Choose(ModalScreen[str | None]):
     def _keys(self) -> str:
         """The keys of the question, as they are now; the words are ours."""
         ways = ["[b]↑ ↓ Enter[/b] takes one"] if self._shown else []
-        if not self._counts and self._shown:
+        if not self._counts and self._shown and not (self._spelled and self._found):
             ways = [f"[b]{digits_of(len(self._shown))}[/b] takes one", "[b]↑ ↓ Enter[/b] too"]
         if not self._sure and len(self._options) > FEW:
             ways.append("[b]letters[/b] narrow")
@@ -117,13 +120,16 @@ class Choose(ModalScreen[str | None]):
         if self._taken_by_none:
             pass  # Enter alone takes nothing here, and says so
         elif event.key in ("backspace", "ctrl+u"):
-            self._found = self._digits = ""
+            self._found = self._digits = self.typed = ""
         elif typed == "?":
             self._help()
         elif not typed.isprintable() or not typed or (typed == " " and not self._found):
             return
         elif self._most > 1 and typed in "+-*":
             self._many({"+": self.number + 1, "-": self.number - 1, "*": self._most}[typed])
+        elif typed in KEYS and self._is_spelled(typed):
+            self._found += typed
+            self.typed += typed
         elif typed in KEYS and self._counts:
             self._digits = (self._digits + typed)[-4:]
             self._many(int(self._digits))
@@ -133,8 +139,18 @@ class Choose(ModalScreen[str | None]):
             return
         elif not self._sure:
             self._found += typed.casefold()  # also what nothing fits: then nothing is taken
+            self.typed += typed
         event.stop()
         self._show()
+
+    def _is_spelled(self, digit: str) -> bool:
+        """Whether a digit goes on with the name that is typed."""
+        if self._sure or not self._found:
+            return False
+        named = self._found.endswith(" ") and any(
+            self._holds(one, self._found + digit) for one in self._options
+        )
+        return self._spelled or named
 
     def _none_is_lit(self) -> bool:
         """Whether no option is under the cursor, so that Enter takes none."""
@@ -192,7 +208,8 @@ class Choose(ModalScreen[str | None]):
                 not self._holds(one, self._found),
             ),
         )
-        keys = [""] * len(self._shown) if self._counts else KEYS
+        spelled = self._spelled and self._found
+        keys = [""] * len(self._shown) if self._counts or spelled else KEYS
         shown = self.query_one(OptionList)
         shown.clear_options()
         shown.add_options(
@@ -225,7 +242,7 @@ class Choose(ModalScreen[str | None]):
     def action_back(self) -> None:
         """Show all options again, else leave without an answer."""
         if self._found:
-            self._found = ""
+            self._found = self.typed = ""
             self._show()
         else:
             self.dismiss(None)

@@ -9,6 +9,7 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from pantry_tui.app.screens.forms import Field, show_form
+from pantry_tui.app.screens.meant import WHO_EATS
 from pantry_tui.core.dates import say
 from pantry_tui.core.plan.appetite import at_table
 from pantry_tui.core.text import begun
@@ -38,8 +39,8 @@ def table(host: Host, done: Callable[[], None]) -> None:
             for day, people in appetite.table(p)
         ]  # fmt: skip
         new = Field(
-            "other days ...", "", "Away, how many in all, or usual; then the days.",
-            partial(appetite.read_table, p), "away 24 dec to 27 dec",
+            "other days ...", "", WHO_EATS,
+            partial(appetite.read_table, p), "6 from 24 dec to 2 jan",
         )  # fmt: skip
         return [*known, new]
 

@@ -18,6 +18,12 @@ from pantry_tui.services.rows import Done
 from pantry_tui.services.stock import act
 from pantry_tui.services.stock.rows import DueRow
 
+#: How it is written who sits at the table when, in each of its forms.
+WHO_EATS = (
+    "Who eats when? Write 6 from 24 dec to 2 jan (so many in all), 8 guests on sunday (beside "
+    "you), away 24 dec to 27 dec, or usual on friday."
+)
+
 
 @wraps(act.ready)
 def all_ready(p: Pantry, ref: str, **more: Any) -> Done:

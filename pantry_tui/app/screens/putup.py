@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import partial
 from typing import cast
 
 from textual import on
@@ -15,7 +16,7 @@ from textual.widgets import Input, Static
 from textual.widgets.input import Selection
 
 from pantry_tui.app.bindings import bindings
-from pantry_tui.app.format import hang
+from pantry_tui.app.format import clip, hang
 from pantry_tui.app.screens.ask import TypeLine
 from pantry_tui.app.screens.fileline import Offers
 from pantry_tui.app.screens.recalls import Recalls, ask_place
@@ -51,6 +52,7 @@ FROM_BEFORE = (
     "This line is from before and is not booked yet. End goes on with it; what you type now takes "
     "its place (Up brings it back)."
 )
+OVER = "not used       {at}: the line names {named}\n"
 SHELF = (
     "What stands in {place}? One line each: 12 plum jam 2024. A day that is not said is not known. "
     "Another place and a colon goes on there; Esc on an empty line ends."
@@ -149,8 +151,16 @@ class PutUpScreen(Recalls):
         if self._noted and not typed:
             self._noted = False
             SaidLine.hush(self)
+        self._head(self.line.value)
         bare = not typed or self.line.value == self.filled
         self._say((self._idle or self._how()) if bare else self._reading(typed))
+
+    def _head(self, line: str) -> None:
+        """Where it goes, as long as the place that was filled in counts: it stays seen when a long
+        line has run out of sight on its left."""
+        at, named = self.filled_in(line)
+        where = f" in {clip(at, max(20, self.size.width - 14))}" if at and not named else ""
+        self.query_one("#heading", Static).update(Content(f"Put up{where}"))
 
     def _how(self) -> str:
         """How to write a line, in the household's units."""
@@ -193,13 +203,15 @@ class PutUpScreen(Recalls):
         if line.endswith(":"):
             return f"Enter: all lines from here on are of what stands in {line[:-1].strip()}."
         reading = self.read(line)
+        at, named = self.filled_in(self.line.value)
+        over = OVER.format(at=clip(at, 60), named=clip(named, 60)) if named else ""
         shown, was = self.host.units.rows(reading), self.was(reading.food)
         if reading.problems or reading.unread:
-            return reading_text(shown, None, was=was)
+            return over + reading_text(shown, None, was=was)
         try:
-            return reading_text(shown, putup.preview(self.host.pantry, reading), was=was)
+            return over + reading_text(shown, putup.preview(self.host.pantry, reading), was=was)
         except PantryError as error:
-            return reading_text(shown, None, error.message, was)
+            return over + reading_text(shown, None, error.message, was)
 
     def _say(self, text: str) -> None:
         said = self.host.said(text)
@@ -217,9 +229,10 @@ class PutUpScreen(Recalls):
             self._asked_altitude = True
             title = ALTITUDE.format("metres" if self.host.units.metric else "feet")
             question = TypeLine(title, "900 ft or 300 m", empty=True, accept=self._high)
-            self.host.push_screen(question, lambda _: self._book(line))
+            then = partial(self.sure_of, line, lambda: self._book(line))
+            self.host.push_screen(question, lambda _: then())
         elif line.strip():
-            self._book(line)
+            self.sure_of(line, lambda: self._book(line))
 
     def _stand_in(self, name: str) -> None:
         """The lines from here on are of what stands in that place, which is made if need be."""
@@ -243,7 +256,7 @@ class PutUpScreen(Recalls):
     def fill_in(self, path: str) -> None:
         """A place that the cursor stood on, at the head of an empty line."""
         if path and not self.line.value.strip():
-            self._idle, self.filled = "", f"{self._short(path)}, "
+            self._idle, self.filled, self.filled_at = "", f"{self._short(path)}, ", path
             self.line.value = self.filled
             self.line.cursor_position = len(self.filled)
 
@@ -299,11 +312,13 @@ class PutUpScreen(Recalls):
             self._answered = f"Noted: {household.say_altitude(high)}. "
 
     def _put_up(self, line: str) -> Done:
+        at, named = self.filled_in(line)
         made = putup.put_up(self.host.pantry, self.read(line))
         self._idle, self._last = booked_text(made), line
         self.remember(line, made)
         noted, self._answered = self._answered, ""
-        return Done(f"{noted}Put up {made.code}: {said_of(made)}.")
+        where = f" It is in {named}, as the line says, and not in {at}." if named else ""
+        return Done(f"{noted}Put up {made.code}: {said_of(made)}.{where}")
 
     def action_undo(self) -> None:
         """Take back the last thing done; the line of a put-up comes back to be mended."""

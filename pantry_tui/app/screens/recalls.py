@@ -45,6 +45,7 @@ class Recalls(Screen[None]):
         self._at = 0  # how many lines back; 0 is what is being typed
         self._draft = ""
         self.filled = ""  # the place that was filled in, where nothing else was typed
+        self.filled_at = ""  # its path
         self.shelf = ""  # the id of the place of which the lines are, one after another
         self._before: PutUpReading | None = None  # the line before, of the same place
 
@@ -54,7 +55,8 @@ class Recalls(Screen[None]):
 
         try:
             before = self._before if self.shelf else None
-            return recalled.offered(self.host.pantry, value, self.shelf, before)
+            line = value.removeprefix(self.filled) if self.filled_in(value)[1] else value
+            return recalled.offered(self.host.pantry, line, self.shelf, before)
         except PantryError:
             return ""
 
@@ -79,6 +81,34 @@ class Recalls(Screen[None]):
             if typed.place or recalled.place_to_make(typed) is not None:
                 return typed
         return putup.read(self.host.pantry, line)
+
+    def filled_in(self, line: str) -> tuple[str, str]:
+        """The place that was filled in, "" where none was, and the one that the line names in its
+        stead, "" where it counts."""
+        from pantry_tui.services.batchwork import recalled
+
+        if not self.filled or not line.startswith(self.filled):
+            return "", ""
+        reading = self.read(line)
+        new = recalled.place_to_make(reading)
+        named = reading.place or (new.typed if new is not None else "")
+        return self.filled_at, named if named != self.filled_at else ""
+
+    def sure_of(self, line: str, then: Callable[[], None]) -> None:
+        """Go on; of a count that is most likely a slip it is asked first, and Enter alone goes on
+        with none."""
+        from pantry_tui.services.batchwork import recalled
+        from pantry_tui.services.batchwork.absurd import absurd_count
+
+        reading = self.read(line)
+        whole = not (reading.problems or reading.unread)  # or will be, once its place is made
+        asked = absurd_count(self.host.pantry, reading)
+        if not asked or not (whole or recalled.place_to_make(reading) is not None):
+            then()
+            return
+        yes = f"{reading.count}, as it is typed"
+        question = Choose(asked, (yes, "no: mend the line"), sure=True)
+        self.host.push_screen(question, lambda got: then() if got == yes else None)
 
     def action_take(self) -> None:
         """What is offered, at the end of the line."""

@@ -109,7 +109,8 @@ class ShelvesScreen(Acts, Rates, StockList):
 
         ask_line(
             self,
-            "A new place: name, climate, then if you like: in a place, 55F, room for 40",
+            "A new place: its name, its climate (room, pantry, cellar, fridge or freezer); then, "
+            "if you like, in a place, 55F, room for 40",
             "shelf 3, pantry, in basement, 55F",
             add,
         )

@@ -6,15 +6,18 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from pantry_tui.app.host import saw
+from pantry_tui.app.rowtext import next_step
 from pantry_tui.app.screens.ask import Choose, TypeLine, given
 from pantry_tui.app.screens.page import Decide, Page
 from pantry_tui.app.texts import sign_text
+from pantry_tui.core.dataclass import replace
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.safety.caution import CAUTION
 from pantry_tui.core.safety.signs import also_said
 from pantry_tui.core.text import begun
 from pantry_tui.errors import PantryError
 from pantry_tui.services.lookup import signs
-from pantry_tui.services.rows import SignAnswer
+from pantry_tui.services.rows import Done, SignAnswer
 from pantry_tui.services.stock.view import rows_named
 
 if TYPE_CHECKING:
@@ -103,12 +106,20 @@ class _Signing:
         if not yes:
             self.host.tell("Nothing was recorded.")
             return
-        self.host.attempt(
-            lambda: signs.mark_all(
-                self.host.pantry, self.refs, self.words, **saw(self.row, signs.mark_all)
-            )
-        )
+        booked = self.host.attempt(self._mark)
         self.screen.settle_list()
+        if booked:  # on what shows it, so that the next key is for it and no sister
+            self.screen.show_line(self.refs[0])
+
+    def _mark(self) -> Done:
+        """With the key that discards it, where it must not be eaten and the screen has one."""
+        done = signs.mark_all(
+            self.host.pantry, self.refs, self.words, **saw(self.row, signs.mark_all)
+        )
+        row = rows_named(self.host.pantry, {self.refs[0]}).get(self.refs[0])
+        if row is None or row.verdict not in UNFIT or not hasattr(self.screen, "action_discard"):
+            return done
+        return replace(done, message=f"{done.message} Next: {next_step(row)}.")
 
 
 def _shown(one: signs.Choice) -> str:

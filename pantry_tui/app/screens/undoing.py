@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from pantry_tui.app.commands import of
 from pantry_tui.app.format import clip, week_day
 from pantry_tui.app.host import Host
 from pantry_tui.app.screens.ask import Choose
@@ -21,7 +22,9 @@ def take_back(host: Host, then: Callable[[frozenset[str]], None]) -> None:
     host.catch_up()
     if host.refused:
         host.refused = False
-        host.tell("The last key was refused, so it did nothing. z again takes back what was done.")
+        key = _key(host)
+        said = f"The last key was refused, so it did nothing. {key} again takes back what was done."
+        host.tell(said)
         return
     last = undo.newest(host.pantry)
     if last is None or host.did(last.id):
@@ -35,6 +38,13 @@ def take_back(host: Host, then: Callable[[frozenset[str]], None]) -> None:
 
     title = f"Not done here since you began. Take it back? {clip(what, 150)}"
     host.push_screen(Choose(title, ANSWERS, sure=True), answered)
+
+
+def _key(host: Host) -> str:
+    """That of undo on the screen that is shown: where letters go into a line it is another."""
+    here = str(getattr(host.screen, "here", ""))
+    known = (one for one in of(here, host.shown_keys) if one.id == "undo")
+    return next((one.typed(here) for one in known), "z")
 
 
 def do_again(host: Host, then: Callable[[frozenset[str]], None]) -> None:

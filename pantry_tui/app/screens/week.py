@@ -11,6 +11,7 @@ from pantry_tui.app.lines import Heading, due_lines, heading, headings
 from pantry_tui.app.rowtext import until, what_is_left
 from pantry_tui.app.screens.acts import Acts
 from pantry_tui.app.screens.ask import Choose, ask_line, given
+from pantry_tui.app.screens.meant import WHO_EATS
 from pantry_tui.app.screens.stock import Beside, RowWords
 from pantry_tui.app.weeklines import (
     DayKey,
@@ -21,19 +22,21 @@ from pantry_tui.app.weeklines import (
     RestKey,
     TakeKey,
     ThawKey,
+    WarningKey,
     day_by_day,
     eaten_lines,
-    fallen_lines,
+    stock_heading,
     take_lines,
     thaw_lines,
+    warning_lines,
 )
-from pantry_tui.app.widgets.keyline import KeyLine
 from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.dates import say
 from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, cooking, wishes
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan.accepting import accept
 from pantry_tui.services.plan.rows import by_day
 from pantry_tui.services.rows import Done, Take, WeekView
 from pantry_tui.services.stock.rows import DueRow
@@ -55,6 +58,8 @@ class WeekScreen(Acts, RowWords, Beside):
     def __init__(self) -> None:
         super().__init__()
         self._days: dict[Key, date] = {}
+        self._takes: dict[Key, Take] = {}
+        self._accepted = False
         self._aside: frozenset[Key] = frozenset()  # what is opened beside the meals
 
     def columns(self, width: int) -> tuple[Column, ...]:
@@ -63,13 +68,13 @@ class WeekScreen(Acts, RowWords, Beside):
     def source(self, columns: tuple[Column, ...]) -> Source:
         found, self._aside = weeks.week(self.host.pantry), frozenset()
         self.span(found)
-        self.cannot(found)
         words = self.sought.lower().split()
         takes = [take for take in found.take if self.fits(take)]
         rows = rows_named(self.host.pantry, {take.containers[0] for take in takes})
         laid = by_day(takes)
         lines = take_lines(laid, columns, rows, self.marked, headed=not words)
         self._days = {line.key: one.day for line, one in zip(lines, laid, strict=True)}
+        self._takes = {line.key: one.take for line, one in zip(lines, laid, strict=True)}
         if words:
             return Listed(lines)
         self._days |= {ThawKey(take.containers[0]): take.day for take in takes}
@@ -78,13 +83,12 @@ class WeekScreen(Acts, RowWords, Beside):
         gone = {day: why for day, why in found.bare.items() if day < found.first}
         eaten = eaten_lines(found.eaten, columns, gone)
         # What must be eaten today stands above the days, what else is to be known below them.
-        first = self._notes(found.urgent, columns)
         mine = rows_named(self.host.pantry, {one.containers[0] for one in found.fallen})
-        first += fallen_lines(found.fallen, mine, columns, self.host.said)
+        first, fallen = warning_lines(found.urgent, found.fallen, mine, columns, self.host.said)
         rest = self._notes(filter(None, (found.no_main, *found.later)), columns)
         head = [heading(Heading(_NOTES), _NOTES)] if rest else []
         ahead = {day: why for day, why in found.bare.items() if day not in gone}
-        days = day_by_day(lines, laid, ahead)
+        days = day_by_day(lines, laid, ahead, fallen)
         none = headings(self.host.said(found.nothing), columns, 2) if found.nothing else []
         return Listed([*none, *thaw, *first, *eaten, *days, *head, *rest, *below])
 
@@ -94,14 +98,10 @@ class WeekScreen(Acts, RowWords, Beside):
     def span(self, found: WeekView) -> None:
         """Keep for the top line what week it is."""
         state = "accepted" if found.accepted else "proposed"
+        self._accepted = found.accepted
         people = "1 person" if found.people == 1 else f"{found.people} people"
         end = _short(found.end)
         self._span = (f"{state} for {people}, to {end}", f"{state}, to {end}", state)
-
-    def cannot(self, found: WeekView) -> None:
-        """All of an accepted week stays where it is: no key pins it."""
-        self.not_now = frozenset({"pin"} if found.accepted else ())
-        self.query_one(KeyLine).without(self.not_now)
 
     def fits(self, take: Take) -> bool:
         """Whether it has all the words that are sought."""
@@ -129,7 +129,7 @@ class WeekScreen(Acts, RowWords, Beside):
             mine = (named[take.containers[0]] for take in takes if take.containers[0] in named)
             stand = list({row.stamp + row.code: row for row in mine}.values())
             if stand:
-                yield heading(Heading(title), title)
+                yield stock_heading(title, columns)
                 lines = due_lines(stand, columns, self.marked)
                 if takes is found.beside:
                     self._aside = frozenset(line.key for line in lines)
@@ -139,7 +139,7 @@ class WeekScreen(Acts, RowWords, Beside):
             ("Needs care, or no published figure", found.waiting),
         ):
             if rows:
-                yield heading(Heading(title), title)
+                yield stock_heading(title, columns)
                 yield from due_lines(rows, columns, self.marked)
         for one in found.cautions:
             yield from headings(f"  {self.host.said(one)}", columns)
@@ -150,9 +150,21 @@ class WeekScreen(Acts, RowWords, Beside):
         width = self.app.size.width
         return whole if width >= 100 else short if width >= 70 else state
 
+    def planned(self, line: Line) -> Take | None:
+        take = self._takes.get(line.key)
+        return take if take is not None and line.ref in take.containers else None
+
+    def look(self) -> None:
+        """Enter on the warnings shows all of them."""
+        line = self.table.current
+        if line is not None and isinstance(line.key, WarningKey):
+            self.host.show_page(line.key.words)
+        else:
+            super().look()
+
     # -- acting ----------------------------------------------------------------------------------
 
-    def _try(self, do: Callable[[Pantry], Done]) -> None:
+    def do_now(self, do: Callable[[Pantry], Done]) -> None:
         self.host.attempt(lambda: do(self.host.pantry))
         self.settle_list()
 
@@ -189,11 +201,11 @@ class WeekScreen(Acts, RowWords, Beside):
         """Keep the plan; an accepted one is planned anew or reworked if one says so, since what was
         arranged in it is gone then. Nothing is booked by any of it."""
         if weeks.accepted(self.host.pantry) is None:
-            self._try(weeks.accept)
+            self.do_now(accept)
             return
         title = "This week is accepted. Plan it anew? Or only the days to come?"
-        ways = {_ANEW: weeks.forget, _REWORK: weeks.accept}
-        self.host.push_screen(Choose(title, [*ways]), given(lambda said: self._try(ways[said])))
+        ways = {_ANEW: weeks.forget, _REWORK: accept}
+        self.host.push_screen(Choose(title, [*ways]), given(lambda said: self.do_now(ways[said])))
 
     def action_eaten(self) -> None:
         """Everything of the day under the cursor, in one booking; beside the meals what the cursor
@@ -208,16 +220,27 @@ class WeekScreen(Acts, RowWords, Beside):
             said = f"{say(day)} is still to come: mark it when it is eaten.{thaw}"
             self.host.tell(said, refused=True)
         elif day is not None:
-            self._try(lambda p: _eaten(p, day))
+            self.do_now(lambda p: _eaten(p, day))
 
     def action_pin(self) -> None:
+        """In a proposed week what the menu has stays on its day, or is free again; else it is put
+        on a day."""
+        line = self.table.current
+        key = line.key if line is not None else None
+        menu = isinstance(key, TakeKey | ThawKey | RestKey)
+        if line is not None and (self._accepted or not menu):
+            from pantry_tui.app.screens.pinning import ask_pin
+
+            container = key.container if isinstance(key, TakeKey | ThawKey | RestKey) else ""
+            ask_pin(self, line, container)
+            return
         day = self._day()
         if day is not None and (ref := self._taken()):
-            self._try(lambda p: wishes.keep(p, ref, day))
+            self.do_now(lambda p: wishes.keep(p, ref, day))
 
     def action_shift(self, by: int) -> None:
         if ref := self._taken():
-            self._try(lambda p: wishes.shift(p, ref, by))
+            self.do_now(lambda p: wishes.shift(p, ref, by))
 
     def action_swap(self) -> None:
         """What could take its place, what should go first on top, which Enter takes."""
@@ -230,51 +253,58 @@ class WeekScreen(Acts, RowWords, Beside):
         rows = rows_named(self.host.pantry, set(found))
         ways = {_could(rows[one]): one for one in found if one in rows}
         if not ways:
-            self._try(lambda p: wishes.swap(p, ref, day=day))  # which says why there is none
+            self.do_now(lambda p: wishes.swap(p, ref, day=day))  # which says why there is none
             return
         food = clip(line.row.food, 40) if line is not None and line.row is not None else "it"
         question = Choose(f"Instead of {food}{f' on {say(day)}' if day else ''}: which?", [*ways])
         self.host.push_screen(
             question,
-            given(lambda said: self._try(lambda p: wishes.swap(p, ref, ways[said], day))),
+            given(lambda said: self.do_now(lambda p: wishes.swap(p, ref, ways[said], day))),
         )
 
     def action_skip(self) -> None:
         line = self.table.current
         left = line.key.food if line and isinstance(line.key, LeftOutKey) else ""
         if what := left or self._taken():
-            self._try(lambda p: wishes.leave_out(p, what))
+            self.do_now(lambda p: wishes.leave_out(p, what))
 
     def action_out(self) -> None:
         day = self._day()
         if day is not None:
-            self._try(lambda p: wishes.out(p, day))
+            self.do_now(lambda p: wishes.out(p, day))
 
     def action_dish(self) -> None:
         """One of the household's dishes on the day under the cursor."""
         day = self._day()
         if day is not None:
             names = {_stands(one): one.dish for one in cooking.cook(self.host.pantry, most=99)}
-            question = Choose(f"Which dish on {say(day)}?", [*names, _NEW_DISH])
-            self.app.push_screen(question, given(lambda said: self._dish(names.get(said, ""), day)))
+            title = f"Which dish on {say(day)}?"
+            question = Choose(title, [*names, _NEW_DISH], stays=_NEW_DISH, spelled=True)
 
-    def _dish(self, name: str, day: date) -> None:
+            def chosen(said: str) -> None:
+                self._dish(names.get(said, ""), day, question.typed.strip())
+
+            self.app.push_screen(question, given(chosen))
+
+    def _dish(self, name: str, day: date, typed: str) -> None:
+        """A dish of that name; else a new one, of which that much is `typed` already."""
         if name:
-            self._try(lambda p: wishes.cook(p, name, day))
+            self.do_now(lambda p: wishes.cook(p, name, day))
             return
         ask_line(
             self,
             f"A dish of yours for {say(day)}: its name, and the servings of each food it takes.",
             "bean soup = 4 runner beans, 4 chicken stock",
             lambda line: wishes.cook_new(self.host.pantry, line, day),
+            value=typed,
         )
 
     def action_table(self) -> None:
         """Who sits at the table when."""
         ask_line(
             self,
-            "Who eats when? Away, how many in all, or as usual; then the days.",
-            "away 24 dec to 27 dec",
+            WHO_EATS,
+            "6 from 24 dec to 2 jan",
             lambda line: appetite.read_table(self.host.pantry, line),
         )
 
@@ -284,7 +314,7 @@ def _eaten(p: Pantry, day: date) -> Done:
     and one undo takes back both."""
     with p.together():
         if weeks.accepted(p) is None:
-            weeks.accept(p)
+            accept(p)
         return weeks.eaten(p, day)
 
 

@@ -42,13 +42,13 @@ class WeekGrid(AsList, WeekScreen):
         pantry = self.host.pantry
         found, eats = weeks.week(pantry), appetite(pantry)
         self.span(found)
-        self.cannot(found)
         takes = [one for one in found.take if self.fits(one)]
         rows = rows_named(pantry, {one.containers[0] for one in takes})
         lines = take_lines(
             [OnDay(take.day, take) for take in takes], take_columns(80), rows, self.marked
         )
         self._days = {line.key: take.day for line, take in zip(lines, takes, strict=True)}
+        self._takes = {line.key: take for line, take in zip(lines, takes, strict=True)}
         first = max(found.start, pantry.today)
         days = [first + timedelta(n) for n in range((found.end - first).days + 1)]
         refs = [str(at) for at in range(len(takes))]

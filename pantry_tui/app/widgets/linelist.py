@@ -18,10 +18,13 @@ from pantry_tui.app.format import Column, clip, keep_indent, short_unit
 from pantry_tui.app.theme import style_of
 from pantry_tui.app.widgets.inunits import contents_in_units, in_units
 from pantry_tui.app.widgets.line import Cell, Line, Listed, Source
+from pantry_tui.app.widgets.line import Key as LineKey
 from pantry_tui.services.inunits import TYPED
 
 #: Lines that are fetched on each side of what is painted, so that not every step asks again.
 MARGIN = 8
+#: So many of the next lines are looked for when the one under the cursor is gone.
+_NEAR = 6
 
 _NOTHING = Listed(())
 
@@ -83,17 +86,30 @@ class LineList(ScrollView, can_focus=True):
         *,
         top: bool = False,
     ) -> None:
-        """Show what `source` has now. The cursor stays with what it stood on, else where it was
-        (with `top` on `start()` again); in a list that was empty it stands on `start()`."""
+        """Show what `source` has now. The cursor stays with what it stood on, else on the stock
+        that came after it, else where it was (with `top` on `start()` again); in a list that was
+        empty it stands on `start()`."""
         current, row, was = self.current, self.cursor_row, self.source.total
+        after = self._stock_after(row) if current is not None and current.ref and not top else ()
         self.columns, self.source, self._held = columns, source, ()
         at = source.where(current.key) if current and not top else None
+        if at is None:
+            places = (source.where(key) for key in after)
+            at = next((one for one in places if one is not None), None)
         if at is None:
             at = start() if not was or top else row
         self.cursor_row = max(0, min(at, source.total - 1))
         self._stretch()
         self._to_cursor()
         self.refresh()
+
+    def _stock_after(self, row: int) -> Sequence[LineKey]:
+        """The next lines of stock as they were shown, then the ones before, the nearest first; what
+        is only said of some stock, in a line of words, is none."""
+        held = self._held
+        here = row - self._from
+        lines = [*held[here + 1 :], *reversed(held[: max(here, 0)])]
+        return [line.key for line in lines if line.ref and not line.whole][:_NEAR]
 
     @property
     def current(self) -> Line | None:

@@ -8,6 +8,7 @@ from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import best_or_why, instead_of_day
 from pantry_tui.core.text import clean
+from pantry_tui.services.batchwork.contents import assumed
 from pantry_tui.services.batchwork.made_from import say_sources
 
 if TYPE_CHECKING:
@@ -30,6 +31,7 @@ def reading(read: PutUpReading) -> list[str]:
     ]
     lines += [f"opened: {say(read.opened)}"] if read.opened else []
     lines += [f"holds: {read.contents}{' each' if read.count > 1 else ''}"] if read.contents else []
+    lines += [f"holds: {size}"] if (size := assumed(read)) else []
     lines += [f"{clean(key)}: {clean(value)}" for key, value in read.process if key != "amount"]
     lines += [f"from: {clean(say_sources(read.sources))}"] if read.sources else []
     lines += [f"printed: {say(read.printed)}"] if read.printed else []

@@ -29,7 +29,7 @@ def week(view: WeekView) -> list[str]:
     rows = [(one.day, _row(one)) for one in by_day(view.take) if one.day >= view.first]
     rows += [(day, (say(day), "", why, *[""] * 5)) for day, why in view.bare.items()]
     if rows:
-        heads = ("day", "code", "food", "count", "place", "servings", "thaw from", "dish")
+        heads = ("day", "code", "food", "take", "place", "servings", "thaw from", "dish")
         lines += table(heads, [row for _, row in sorted(rows, key=itemgetter(0))])
     lines += [view.nothing] if view.nothing else []
     lines += _listed("Open beside the meals", view.beside)

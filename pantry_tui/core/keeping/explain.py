@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 
 from pantry_tui.core import dates
 from pantry_tui.core.keeping.asked import only_asked
 from pantry_tui.core.keeping.doubt import rescued, unsealed
 from pantry_tui.core.keeping.exposure import Span, exposures
 from pantry_tui.core.keeping.outcome import after_cuts
+from pantry_tui.core.keeping.printed import is_last_safe
 from pantry_tui.core.keeping.quality import Spent, spending
 from pantry_tui.core.keeping.reckoning import Limit, Reckoning
 from pantry_tui.core.keeping.rules import Rule, Rulebook
@@ -16,7 +17,7 @@ from pantry_tui.core.keeping.shopfood import wide_ends
 from pantry_tui.core.keeping.warm import westmost
 from pantry_tui.core.model import Batch, Container, Place, When
 from pantry_tui.core.safety.outage import OutageRule
-from pantry_tui.core.words import Kind
+from pantry_tui.core.words import Kind, Method
 
 #: Stands before the day that a step comes to.
 UNTIL = "so until"
@@ -58,7 +59,16 @@ def chain(
     lines += dict.fromkeys(
         _quality("Quality, shop food", one, cite) for one in wide_ends(reckoning)
     )
-    return lines
+    return [*lines, *_printed(batch, reckoning, limits)]
+
+
+def _printed(batch: Batch, reckoning: Reckoning, limits: Sequence[Limit]) -> Iterator[str]:
+    """The date that is printed on a pack, where it counts: no safe day is before it."""
+    day = batch.printed
+    if batch.method is not Method.BOUGHT or day is None or any(one.day < day for one in limits):
+        return
+    what = "Safety and quality" if is_last_safe(batch, reckoning.sold) else "Quality"
+    yield f"{what}: the printed date, {UNTIL} {dates.say(day)}."
 
 
 def _quality(what: str, one: Spent, cite: Callable[[Rule], str]) -> str:

@@ -67,6 +67,20 @@ def beyond_any(reading: PutUpReading) -> list[str]:
     return [f"{held} in one {vessel} cannot be: write how much each holds, with its unit."]
 
 
+#: How much a container holds of which nobody said it, as `plan.servings` counts it.
+ASSUMED = "not said: each counts as 1 pint in the plan"
+
+
+def assumed(reading: PutUpReading) -> str:
+    """What is taken for what each jar, bag or box of it holds, "" where that was said, or where it
+    stands in no such vessel."""
+    size, known = size_of(reading), reading.contents is not None
+    if not reading.food or not reading.container or known or reading.method is None:
+        return ""
+    shut = vessel_of(reading.method, size) is Vessel.CLOSED and not names_pieces(size)
+    return ASSUMED if shut and contents_of(size) is None else ""
+
+
 def booked_amount(reading: PutUpReading) -> Amount | None:
     """What the log has to say of it: what its size does not."""
     held = reading.contents or said_amount(reading)

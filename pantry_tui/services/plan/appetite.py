@@ -100,16 +100,21 @@ def set_table(p: Pantry, people: int | None, first: date, last: date | None = No
     if people is not None and not 0 <= people <= 100:
         raise BadInput("At the table are 0 to 100 people.")
     days = tuple(first + timedelta(days=n) for n in range((end - first).days + 1))
-    moves = _moved_by(p, lambda: p.book(said.Table(days, people)))
+    moves = _moved_by(p, lambda: p.book(said.Table(days, people)), days)
     told = f"{said_days(first, end)}: {_sit(people, appetite(p).people)}."
     return Done(told, (*moves, *_accept_again(p, days)))
 
 
-def _moved_by(p: Pantry, book: Callable[[], object]) -> tuple[str, ...]:
-    """What of a proposed week that the household itself put on a day lies on another, or on none,
-    once that is booked. An accepted one stays as it is until it is accepted again."""
+def _moved_by(
+    p: Pantry, book: Callable[[], object], days: Collection[date] = ()
+) -> tuple[str, ...]:
+    """What of a proposed week that the household itself put on a day, or that lay on one of `days`,
+    lies on another, or on none, once that is booked. An accepted one stays as it is until it is
+    accepted again."""
     draft = load(p)
-    if draft.plan is not None or not (draft.wishes.pins or draft.wishes.dishes):
+    in_it = any(draft.first(p.today) <= day <= draft.end for day in days)
+    wished = draft.wishes.pins or draft.wishes.dishes
+    if draft.plan is not None or not (in_it or wished):
         book()
         return ()
     from pantry_tui.services.plan import moved, week  # which ask for the appetite
@@ -117,7 +122,8 @@ def _moved_by(p: Pantry, book: Callable[[], object]) -> tuple[str, ...]:
     was = moved.lying(p, week.lying(p, draft))
     book()
     now = moved.lying(p, week.lying(p, load(p)))
-    return moved.told(was, now, moved.arranged(p, draft))
+    mine = moved.arranged(p, draft)
+    return moved.told(*moved.off_these(was, now, frozenset(days), mine))
 
 
 def _accept_again(p: Pantry, days: Collection[date] | None = None) -> tuple[str, ...]:

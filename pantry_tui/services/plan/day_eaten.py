@@ -105,12 +105,24 @@ def _book_all(p: Pantry, steps: Sequence[_Step], day: date) -> _Booked:
             if warm and beside(p, step.entry):
                 raise Refused(warm)  # nothing that was eaten needs it open
             warnings |= dict.fromkeys((*_book(p, step, day).warnings, *([warm] if warm else [])))
+            if step.verb != "use":
+                warnings |= dict.fromkeys(_ends(p, step))
         except (Refused, BadInput) as error:
             what = f"{step.name} {_food(p, step.container)}"
             not_booked[step.container.id] = f"Not booked: {what}. {error.message}"
         else:
             done.append(step)
     return _Booked(done, not_booked, tuple(warnings))
+
+
+def _ends(p: Pantry, step: _Step) -> Iterator[str]:
+    """That what was opened or set to thaw must be eaten today, or must not be eaten any more."""
+    judged = p.judge(p.stock.containers[step.container.id])
+    last, what = judged.discard_after, f"{step.name} {_food(p, step.container)}"
+    if not judged.usable:
+        yield f"By now {what}: {judged.verdict.said}. {' '.join(judged.reasons[:1])}".strip()
+    elif last is not None and last <= p.today:
+        yield f"{what}: this is its last safe day, eat it today or discard it."
 
 
 def _book(p: Pantry, step: _Step, day: date) -> Done:

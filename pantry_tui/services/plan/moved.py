@@ -39,6 +39,20 @@ def arranged(p: Pantry, draft: WeekDraft) -> Collection[str]:
     return {*(f"{one.code} {one.food.name}" for one in batches), *draft.wishes.dishes}
 
 
+def off_these(
+    was: Lying, now: Lying, days: frozenset[date], whole: Collection[str]
+) -> tuple[Lying, Lying]:
+    """Both with what lay on some `days` alone, and where it lies instead; all of the days of what
+    has one of the names of `whole`."""
+    none: frozenset[date] = frozenset()
+    before = {name: lay if name in whole else lay & days for name, lay in was.items()}
+    before = {name: lay for name, lay in before.items() if lay}
+    after = {
+        name: now.get(name, none) - (none if name in whole else was[name] - days) for name in before
+    }
+    return before, after
+
+
 def told(
     was: Lying, now: Lying, only: Collection[str] | None = None, off: date | None = None
 ) -> tuple[str, ...]:

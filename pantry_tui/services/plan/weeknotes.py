@@ -4,14 +4,14 @@ booked."""
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
 from pantry_tui.core.log.payloads import Entry
 from pantry_tui.core.plan.appetite import at_table
 from pantry_tui.core.plan.pace import CRUMB
-from pantry_tui.core.plan.roles import BESIDE
+from pantry_tui.core.plan.roles import A_HEAD, BESIDE
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_table import role_at_table
@@ -22,7 +22,7 @@ from pantry_tui.services.plan.weekdraft import (
     days_at_home,
     planned_for_others,
 )
-from pantry_tui.services.stock.stands import stands
+from pantry_tui.services.stock.stands import containers_in, stands
 
 #: So many foods are named.
 _NAMED = 4
@@ -122,6 +122,35 @@ def told_later(p: Pantry, draft: WeekDraft) -> Iterator[str]:
             lies |= dict.fromkeys(_standing(p, entry))
     on_none = f" No day has {_some(list(lies))} now." if lies else ""
     yield f"{said}.{on_none} Accept the week again (`week --accept`) to rework the days to come."
+
+
+def no_figure(
+    p: Pantry, draft: WeekDraft, laid: Collection[str], could: Collection[str]
+) -> Iterator[str]:
+    """What is food for the table, may be eaten and lies on no day, since nobody publishes how long
+    it keeps: only who asks has it planned. `laid` are the containers of the week, `could` those
+    that a plan of now has or could have: where some of what is unpublished is among these, and was
+    not pinned by itself, all of it was asked for."""
+    pinned = {id_ for id_, _ in draft.wishes.pins}
+    named: dict[str, str] = {}
+    for one in stands(p):
+        if not one.asks or not one.usable or one.line.reserved or one.line.hurried:
+            continue
+        containers = containers_in(p, one)
+        if any(c.id in could and c.id not in pinned for c in containers):
+            return
+        batch = p.stock.batches[one.line.batch]
+        drawn = any(c.bulk for c in containers)
+        role = role_at_table(p, batch.food.name, batch.food.group, batch.method, drawn=drawn)
+        at_table = role in A_HEAD or role in BESIDE
+        if at_table and any(c.id not in laid for c in containers):
+            named[batch.code] = f"{batch.code} {batch.food.name}"
+    if named:
+        it = "it" if len(named) == 1 else "them"
+        yield (
+            f"No published figure, so on no day: {_some(list(named.values()))}. "
+            f"`week --unknown` plans {it} too."
+        )
 
 
 def no_day_until_seen_to(p: Pantry, draft: WeekDraft) -> Iterator[str]:

@@ -22,6 +22,7 @@ from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.at_risk import at_risk, names_of, soon_after
 from pantry_tui.services.plan.at_table import beside, role_at_table
 from pantry_tui.services.plan.carried import left_of_week
+from pantry_tui.services.plan.eaten_today import still_asked
 from pantry_tui.services.plan.feasts import for_feasts, for_the_day_after
 from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
@@ -32,6 +33,7 @@ from pantry_tui.services.plan.weekdraft import WeekDraft, days_at_home, fit_on, 
 from pantry_tui.services.plan.weeknotes import (
     days_gone,
     no_day_until_seen_to,
+    no_figure,
     no_main,
     not_booked,
     told_later,
@@ -56,6 +58,8 @@ def view(
 ) -> WeekView:
     """`menu` is what a plan of this day takes, and what comes after it."""
     eats = appetite(p)
+    asked = still_asked(p, draft, entries)
+    entries = asked.entries
     at_home = {entry: days_at_home(p, eats, entry) for entry in entries}
     here = [
         (entry, left)
@@ -116,6 +120,7 @@ def view(
             *in_cold_water(p, meals, stand, first),
             *tending.sentences(p, draft.start, draft.end),
             *no_day_until_seen_to(p, draft),
+            *no_figure(p, draft, planned, {one.container for one in (*coming, *found.kept)}),
             *_still_open(p, found.over),
         ),
         no_main=no_main(meals, found.mains) if menu else "",
@@ -124,11 +129,20 @@ def view(
         stocked=any(one.usable for one in stands(p)),
         no_thaw=tuple(no_thaw),
         cautions=(CAUTION,),
-        eaten=tuple(was_eaten(p, draft)),
+        eaten=tuple(_eaten(p, draft, asked.eaten)),
         first=first,
         urgent=urgent,
         fallen=tuple(fallen(p, draft, draft.plan or (), (*coming, *found.kept))),
     )
+
+
+def _eaten(p: Pantry, draft: WeekDraft, by_hand: str) -> Iterable[tuple[date, str]]:
+    """What was eaten on which of its days, today also `by_hand`."""
+    found = dict(was_eaten(p, draft))
+    if by_hand:
+        said = found.get(p.today, "")
+        found[p.today] = ", ".join(filter(None, (by_hand, said)))
+    return sorted(found.items())
 
 
 def _but_open(some: Iterable[Candidate], aside: Sequence[Take]) -> list[Candidate]:

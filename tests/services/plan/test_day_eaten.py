@@ -435,3 +435,14 @@ def test_a_day_takes_one_meal_out_of_bulk_however_often_it_is_asked_for(p: Pantr
     day = max(before)
     wishes.pin(p, code, day)
     assert lies() == before
+
+
+def test_what_is_opened_on_its_last_safe_day_is_said(demo: Pantry) -> None:
+    accept_all = weeks.week(demo)
+    pesto = next(one for one in accept_all.beside if one.food == "pesto")
+    weeks.accept(demo)
+    done = weeks.eaten(demo, demo.today)
+    assert f"Opened: {pesto.containers[0]} pesto" in done.message
+    last = f"{pesto.containers[0]} pesto: this is its last safe day, eat it today or discard it."
+    assert last in done.warnings
+    assert sum("last safe day" in one for one in done.warnings) == 1, "of nothing else"

@@ -65,7 +65,8 @@ def test_days_away_told_later_are_said_once_and_reworked(p: Pantry) -> None:
 def test_who_says_away_of_an_accepted_week_hears_that_it_is_accepted_again(p: Pantry) -> None:
     fill(p)
     away, other = "away friday to sunday", "away 20 dec to 22 dec"
-    assert not appetite.read_table(p, away).warnings, "nothing is accepted yet"
+    told = " ".join(appetite.read_table(p, away).warnings)
+    assert "week --accept" not in told, "nothing is accepted yet"
     appetite.read_table(p, "usual friday to sunday")
     weeks.accept(p)
     assert not appetite.read_table(p, other).warnings, "it is another week"
