@@ -70,7 +70,7 @@ def change_places(
         (abs((pick.day - day).days), number, pick.day)
         for pick in menu.picks
         if pick.candidate.at_table is Role.MAIN
-        and _fits(pick, table, day)
+        and _fits(pick, table, day, several=True)
         and while_open(pick.candidate, day, begun_on(pick.candidate, menu))
         for number in chosen_as(chosen, pick, pick.day)
     ]
@@ -134,12 +134,13 @@ def _may_move(pick: Pick, beside: Sequence[Pick], table: Table, day: date) -> bo
     return rest >= FED * table.appetite.sit(pick.day) and _fits(pick, table, day)
 
 
-def _fits(pick: Pick, table: Table, day: date) -> bool:
-    """Whether it is for one meal, nobody asked for it on its day, and on `day` it is enough, in
-    time, and no more of it is wasted."""
+def _fits(pick: Pick, table: Table, day: date, *, several: bool = False) -> bool:
+    """Whether it is for one meal (or for `several`), nobody asked for it on its day, and on `day`
+    it is enough, in time, and no more of it is wasted."""
     one = pick.candidate
-    several = len(picked(Chosen(one, pick.why), pick.day, table).days) > 1  # also without another
-    if several or pick.dish or pick.why in _ASKED or pick.later:
+    # What another main there leaves for tomorrow is for one meal all the same.
+    many = not several and len(picked(Chosen(one, pick.why), pick.day, table).days) > 1
+    if many or pick.dish or pick.why in _ASKED or pick.later:
         return False
     if 2 * one.servings < table.appetite.sit(day):
         return False  # no main for that day

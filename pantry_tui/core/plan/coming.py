@@ -13,7 +13,7 @@ from pantry_tui.core.plan.lost import eaten_in_time
 from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, lots_of
 from pantry_tui.core.plan.menu import Candidate, Needs, Why
 from pantry_tui.core.plan.plate import is_garden
-from pantry_tui.core.plan.schedule import CALM, choose
+from pantry_tui.core.plan.schedule import A_FEW, CALM, choose
 from pantry_tui.core.plan.shares import KNOWN
 from pantry_tui.core.words import Role
 
@@ -58,9 +58,10 @@ def what_comes(
     late = [n for n in lost if n not in first]
     rest = {n: one for n, one in free.items() if n not in first and n not in lost}
     found = _fits(rest, [*chosen, *first.values()], here, table, needs)
+    coming_next = [*found.next, *_ready(rest, [*found.next, *(n for n, _ in found.should)])]
     return Coming(
         [*hurry, *found.should],
-        [*late, *found.next, *waits, *big],
+        [*late, *coming_next, *waits, *big],
         found.keeps,
         found.pressing | set(late),
         big,
@@ -78,6 +79,18 @@ def _possible_at_all(table: Table) -> Callable[[Candidate], bool]:
         return known[key]
 
     return any_day
+
+
+def _ready(rest: Mapping[int, Candidate], named: Collection[int]) -> list[int]:
+    """A few more mains of a food of which all that comes has to thaw, and others are ready: for
+    tonight."""
+    thaw = {rest[n].food for n in named if rest[n].thaw_days}
+    thaw -= {rest[n].food for n in named if not rest[n].thaw_days}
+    found: dict[str, list[int]] = {food: [] for food in thaw}
+    for number, one in rest.items():
+        if one.food in found and not one.thaw_days and one.at_table is Role.MAIN:
+            found[one.food].append(number)
+    return [number for some in found.values() for number in some[:A_FEW]]
 
 
 def _for_guests(one: Chosen, table: Table) -> bool:

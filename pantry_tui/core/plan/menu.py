@@ -151,7 +151,8 @@ class Menu:
     """The week's picks by day, and what falls due on days when nobody can eat it. `order` are the
     containers by how much they press: who eats less than planned leaves the last for later.
     `more` is what comes next, for who wants more; `kept` what then comes after it, which its group
-    needs to last until more comes. `mains` are all servings of mains that stand; `over` what is
+    needs to last until more comes. `mains` are the servings of mains that
+    stand, without what must be discarded by then and lies on no day; `over` what is
     open beside the days for as long as it should take to eat it up."""
 
     picks: tuple[Pick, ...]

@@ -31,7 +31,7 @@ from pantry_tui.core.plan.coming import what_comes
 from pantry_tui.core.plan.cooked import Kitchen, worth_cooking
 from pantry_tui.core.plan.days import Chosen, Table, begun_on, spread, while_open
 from pantry_tui.core.plan.guests import awaited, beside_it, for_guests, may_come, second
-from pantry_tui.core.plan.lots import by_itself, due_by, in_parts, in_turn, parts
+from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, in_parts, in_turn, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.plate import is_meal, more_mains, would_do
 from pantry_tui.core.plan.roles import A_HEAD, BESIDE
@@ -96,7 +96,8 @@ class _Week:
             for number, one, keeps in coming
             if one.container not in named or (number in self.pressing and is_meal(one))
         )
-        stand = (*self.free.values(), *self._taken())
+        end = self.table.end
+        stand = [one for one in self.free.values() if not discarded_by(one, end)] + self._taken()
         mains = sum(one.servings for one in stand if one.at_table is Role.MAIN)
         on_table = (pick.candidate for pick in found.picks if not pick.dish)
         over = tuple(one for one in on_table if eaten_up(one, self.table.start, self.needs.credits))

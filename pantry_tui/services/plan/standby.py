@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from itertools import accumulate, groupby
 
 from pantry_tui.core import dates
-from pantry_tui.core.plan.appetite import Appetite, days_from
+from pantry_tui.core.plan.appetite import MEALS, Appetite, days_from
 from pantry_tui.core.plan.menu import Candidate
 from pantry_tui.core.plan.pace import CRUMB
 from pantry_tui.core.safety import seals
@@ -21,6 +21,7 @@ from pantry_tui.services.plan.at_table import role_at_table
 from pantry_tui.services.plan.dishes import dishes
 from pantry_tui.services.plan.portions import leavings_of
 from pantry_tui.services.plan.rows import Standby, Take
+from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.stock.pick import name_of
 
 #: Mains that last longer are no news.
@@ -135,8 +136,7 @@ def in_cold_water(
         return
     if any(not one.thaw_days and _ready(one, p.today, date.max) for one in mains):
         return
-    used = leavings_of(p, past(p).values(), p.today, {"used"})
-    if any(role_at_table(p, one.batch.food, one.batch.group) is Role.MAIN for one in used):
+    if _eaten_today(p):
         return
     some = (one for one in mains if one.frozen and not one.bulk)
     small = next((one for one in some if one.thaw_days == 1), None)
@@ -149,6 +149,30 @@ def in_cold_water(
         f"water changed every half hour: a pound takes about an hour. Cook it at once "
         f'(`thaw {name} --how "cold water"`).'
     )
+
+
+def _eaten_today(p: Pantry) -> bool:
+    """Whether a main was used today."""
+    used = leavings_of(p, past(p).values(), p.today, {"used"})
+    return any(role_at_table(p, one.batch.food, one.batch.group) is Role.MAIN for one in used)
+
+
+def bare(
+    p: Pantry, draft: WeekDraft, takes: Sequence[Take], found: Sequence[Standby], mains: float
+) -> Iterator[str]:
+    """For which of its evenings to come the week has no main, where some stand and nothing else is
+    said of these; none where no meal comes from the stores."""
+    eats, first = appetite(p), draft.first(p.today)
+    on = {day for take in takes if take.role == Role.MAIN or take.dish for day in take.days}
+    evenings = {day for take in takes for day in take.days if day >= first}
+    if mains <= CRUMB or (len(evenings | on) >= eats.meals > 0 and eats.meals < MEALS):
+        return
+    said = on | {one.day for one in found} | draft.wishes.out
+    said |= {p.today} if _eaten_today(p) else set()
+    days = days_from(first, (draft.end - first).days + 1)
+    left = [day for day in days if eats.sit(day) > 0 and day not in said]
+    if left and takes:
+        yield f"No main stands for {_days(left)}."
 
 
 def _days(days: Sequence[date]) -> str:

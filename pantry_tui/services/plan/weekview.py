@@ -26,7 +26,7 @@ from pantry_tui.services.plan.eaten_today import still_asked
 from pantry_tui.services.plan.feasts import for_feasts, for_the_day_after
 from pantry_tui.services.plan.instead import fallen, why_not
 from pantry_tui.services.plan.rows import EAT_OUT, Take, WeekView
-from pantry_tui.services.plan.standby import in_cold_water, mains_last, sentences, standby
+from pantry_tui.services.plan.standby import bare, in_cold_water, mains_last, sentences, standby
 from pantry_tui.services.plan.two_mains import second_mains
 from pantry_tui.services.plan.was_eaten import was_eaten
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_at_home, fit_on, left_of
@@ -118,6 +118,7 @@ def view(
             *mains_last(eats, found.mains, first),
             *sentences(no_thaw),
             *in_cold_water(p, meals, stand, first),
+            *bare(p, draft, meals, no_thaw, found.mains),
             *tending.sentences(p, draft.start, draft.end),
             *no_day_until_seen_to(p, draft),
             *no_figure(p, draft, planned, {one.container for one in (*coming, *found.kept)}),
