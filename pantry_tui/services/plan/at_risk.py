@@ -16,6 +16,7 @@ from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
 from pantry_tui.services.plan.candidates import thawed_by
+from pantry_tui.services.plan.freezing import freezer
 from pantry_tui.services.plan.servings import servings
 from pantry_tui.services.plan.weekdraft import WeekDraft
 from pantry_tui.services.stock.pick import name_of
@@ -75,9 +76,10 @@ def at_risk(
             what = f"{kitchen_count(left)} {agreed(left, 'serving', 'servings')} of {what}"
         raw = batch.method in _RAW or any(one.state is State.THAWED for one in several)
         ready = [thawed_by(p, one) for one in several]
-        cook = raw and batch.food.group in _COOKED_AGAIN
+        cook = raw and batch.food.group in _COOKED_AGAIN and freezer(p) != ""
         if last <= p.today:
-            yield last, f"{what}: this is the last safe day, eat today or discard."
+            eat = "eat today, or cook it today and freeze the meal, or" if cook else "eat today or"
+            yield last, f"{what}: this is the last safe day, {eat} discard."
         elif _away(p, draft, max([first, *filter(None, ready)]), last):
             ways = "cook it and freeze the meal, or give it away" if cook else "give it away"
             yield (
@@ -120,10 +122,12 @@ def soon_after(
         if left <= max(heads, p.people):
             continue
         batch = p.stock.batches[id_]
+        first = draft.first(p.today)
+        eat = "" if _away(p, draft, first, draft.end) else "eat more of it now, "
         yield (
             f"{kitchen_count(left)} servings of {_named_or_counted(p, batch.code, mine)} "
             f"{batch.food.name} will be left after this week, and must be eaten by "
-            f"{dates.say(last)}: eat more of it now, give some away, or keep it in another way."
+            f"{dates.say(last)}: {eat}give some away, or keep it in another way."
         )
 
 

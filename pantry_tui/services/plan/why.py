@@ -20,6 +20,7 @@ from pantry_tui.core.text import counted
 from pantry_tui.core.words import Group, Method, State
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan.appetite import appetite
+from pantry_tui.services.plan.freezing import freezer
 from pantry_tui.services.plan.one_piece import cooked_days, pieces
 from pantry_tui.services.plan.paces import beyond, paced
 
@@ -64,9 +65,11 @@ def _freezes(p: Pantry, container: Container, them: str) -> str:
     """How the rest of it may be frozen on the day on which it is opened, where that is published:
     what is canned or cooked, once it is out of its jar, and raw meat, fresh or thawed, once it is
     cooked (USDA FSIS, "Freezing and Food Safety", from memory)."""
-    batch = p.stock.batches[container.batch]
+    batch, place = p.stock.batches[container.batch], freezer(p)
+    if not place:
+        return ""
     if batch.method in PROCESSED or batch.method is Method.MEAL:
-        how = f'`repack {batch.code} "1 box {batch.food.name}, freezer"`'
+        how = f'`repack {batch.code} "1 box {batch.food.name}, {place}"`'
         return f" or freeze {them} ({how})"
     if batch.method in _RAW and batch.food.group in (Group.MEAT, Group.FISH):
         return f", or cook {them} and freeze the meal,"

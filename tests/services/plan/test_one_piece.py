@@ -12,7 +12,7 @@ from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import week as weeks
 from pantry_tui.services.plan.one_piece import cooked_days, pieces
 from pantry_tui.services.rows import Take
-from pantry_tui.services.stock import view
+from pantry_tui.services.stock import places, view
 from tests.services.plan.putting_up import up
 
 TODAY = date(2026, 11, 25)
@@ -40,6 +40,7 @@ def test_it_comes_whole_on_one_day_and_its_rest_on_the_next(p: Pantry, line: str
 
 
 def test_no_day_lies_after_its_own_last_one_nor_after_those_of_cooked_meat(p: Pantry) -> None:
+    places.add(p, "chest", "freezer")
     up(p, "1 turkey, fresh, fridge, amount=16lb")
     up(p, "1 pack beef roast, fresh, fridge, amount=4lb")
     found = takes(p)
@@ -50,6 +51,22 @@ def test_no_day_lies_after_its_own_last_one_nor_after_those_of_cooked_meat(p: Pa
         assert take.days[-1] <= min(last, take.day + timedelta(days=3))
         too_much = any("cook them and freeze the meal" in said for said in take.why)
         assert too_much == (take.food == "turkeys")
+
+
+def test_nobody_is_told_to_freeze_what_there_is_no_freezer_for(p: Pantry) -> None:
+    up(p, "9 packs sausages, fresh, fridge, amount=1lb")
+
+    def said() -> list[str]:
+        found = weeks.week(p)
+        return [
+            one
+            for one in (*found.notes, *sum((take.why for take in found.take), ()))
+            if "freeze" in one
+        ]
+
+    assert said() == []
+    places.add(p, "chest", "freezer")
+    assert said()
 
 
 @pytest.mark.parametrize(
