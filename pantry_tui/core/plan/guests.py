@@ -125,7 +125,7 @@ def for_guests(
     if found is None:
         return None
     others = [other for other in table.days if other != day]
-    room = sum(table.appetite.sit(other) - laid.laid(other, _MAIN) for other in others)
+    room = sum(max(0.0, table.appetite.sit(other) - laid.laid(other, _MAIN)) for other in others)
     lost = (one for n, one in free.items() if n != found[0] and discarded_by(one, table.end))
     need = sum(one.servings for one in lost if one.at_table is Role.MAIN and table.possible(one))
     return found if need <= room else None

@@ -10,7 +10,7 @@ from math import ceil, floor
 from pantry_tui.core.dataclass import dataclass, field, replace
 from pantry_tui.core.plan.menu import Candidate, Pick
 from pantry_tui.core.plan.pace import CRUMB
-from pantry_tui.core.plan.roles import A_HEAD, BESIDE, BITE
+from pantry_tui.core.plan.roles import A_HEAD, BITE
 from pantry_tui.core.words import Role
 
 
@@ -96,7 +96,7 @@ def evenings_of(picks: Sequence[Pick], meals: int) -> tuple[frozenset[date], dic
     """Where `picks` lie on more evenings than `meals` come from the stores, those that should do:
     of what takes several days on end all of its days first, and the first of those by container.
     None where they are no more."""
-    at_table = [pick for pick in picks if pick.dish or pick.candidate.at_table not in BESIDE]
+    at_table = [pick for pick in picks if pick.dish or pick.candidate.at_table in A_HEAD]
     evenings: set[date] = set()
     lies: dict[str, date] = {}
     if len({day for pick in at_table for day in pick.days}) > meals:

@@ -34,7 +34,7 @@ from pantry_tui.core.plan.guests import awaited, beside_it, for_guests, may_come
 from pantry_tui.core.plan.lots import by_itself, discarded_by, due_by, in_parts, in_turn, parts
 from pantry_tui.core.plan.menu import Candidate, Dish, Menu, Needs, Why, Wishes
 from pantry_tui.core.plan.plate import is_meal, more_mains, would_do
-from pantry_tui.core.plan.roles import A_HEAD, BESIDE
+from pantry_tui.core.plan.roles import A_HEAD
 from pantry_tui.core.plan.running import once_more, parted
 from pantry_tui.core.plan.schedule import CALM
 from pantry_tui.core.words import Role
@@ -218,9 +218,10 @@ class _Week:
         return ((n, self.free[n]) for n in self.next if n in self.free)
 
     def _cooked(self) -> set[date]:
-        """The days on which there is anything to eat, but for what is opened beside."""
+        """The days on which there is anything to eat, but for what is opened beside or used up:
+        the milk that must be drunk makes no evening."""
         picks = self._spread().picks
-        meals = [pick for pick in picks if pick.dish or pick.candidate.at_table not in BESIDE]
+        meals = [pick for pick in picks if pick.dish or pick.candidate.at_table in A_HEAD]
         return {day for pick in meals for day in pick.days}
 
     def _cooks(self, day: date) -> bool:

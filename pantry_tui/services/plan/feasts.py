@@ -55,7 +55,7 @@ def for_the_day_after(
 
     def mains_of(some: Iterable[Candidate]) -> list[Candidate]:
         mains = (one for one in some if one.at_table is Role.MAIN and one.fit_on(day))
-        return [one for one in mains if one.container not in planned]
+        return [one for one in mains if one.bulk or one.container not in planned]
 
     # Some of each food is coming; on the last days of a week nothing of what has to thaw.
     mains = mains_of(coming) or mains_of(_stand(p, draft, planned))

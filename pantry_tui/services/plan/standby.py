@@ -172,7 +172,7 @@ def bare(
     days = days_from(first, (draft.end - first).days + 1)
     left = [day for day in days if eats.sit(day) > 0 and day not in said]
     if left and takes:
-        yield f"No main stands for {_days(left)}."
+        yield f"No main is left for {_days(left)}."
 
 
 def _days(days: Sequence[date]) -> str:

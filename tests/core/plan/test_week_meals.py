@@ -460,3 +460,17 @@ def test_of_two_that_press_alike_neither_is_all_of_the_week() -> None:
     mains = [p.candidate.food for p in plan(tubs, Appetite(4), START, Needs()).picks]
     assert abs(mains.count("chili") - mains.count("soup")) <= 1
     assert len(mains) == 7
+
+
+def test_a_party_dish_on_one_day_takes_no_bird_from_the_guests_of_the_next() -> None:
+    bird = one("bird", "turkeys", 14.0, 3, last=day(150))
+    chops = [one(f"c{n}", "pork chops", 3.0, 3, last=day(60)) for n in range(8)]
+    seats = Appetite(2, table={day(3): 10, day(4): 10})
+    wishes = Wishes(dishes={"pot": day(3)})
+    found = plan(
+        [bird, *chops], seats, START, Needs(), wishes, [Dish("pot", (("pork chops", 4.0),))]
+    )
+    (its,) = [
+        pick for pick in found.picks if pick.candidate is bird or pick.candidate.food == "turkeys"
+    ]
+    assert (its.day, its.why) == (day(4), Why.GUESTS)
