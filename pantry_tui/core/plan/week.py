@@ -22,6 +22,7 @@ from collections import defaultdict
 from collections.abc import Collection, Iterator, Sequence
 from datetime import date
 from itertools import chain, count
+from math import ceil
 
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.plan.appetite import Appetite
@@ -111,9 +112,14 @@ class _Week:
         self._laid_out = None
 
     def kept(self) -> None:
-        """What the household put on a day, whatever the ceilings say; of bulk, one meal."""
+        """What the household put on a day, whatever the ceilings say; of bulk, one meal for those
+        who sit there."""
+        people = self.appetite.people
         for container, day in self.wishes.pins:
-            for number in [n for n, one in self.free.items() if one.container == container][:1]:
+            heads = people if day is None else self.appetite.sit(day)
+            mine = [n for n, one in self.free.items() if one.container == container]
+            meals = ceil(heads / people) if mine and self.free[mine[0]].bulk else 1
+            for number in mine[: max(1, meals)]:
                 self._choose(number, Why.KEPT, day)
 
     def running(self) -> None:

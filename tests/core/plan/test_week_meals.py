@@ -474,3 +474,12 @@ def test_a_party_dish_on_one_day_takes_no_bird_from_the_guests_of_the_next() -> 
         pick for pick in found.picks if pick.candidate is bird or pick.candidate.food == "turkeys"
     ]
     assert (its.day, its.why) == (day(4), Why.GUESTS)
+
+
+def test_what_is_put_on_a_day_of_guests_takes_none_from_what_is_put_on_another() -> None:
+    sack = one("sack", "potatoes", 90.0, None, group=Group.VEGETABLE, last=day(90), bulk=True)
+    seats = Appetite(2, table={day(3): 6})
+    wishes = Wishes(pins=tuple(("sack", day(n)) for n in (3, 5, 6)))
+    found = plan([sack], seats, START, Needs(), wishes).picks
+    kept = {pick.day: pick.candidate.servings for pick in found if pick.why is Why.KEPT}
+    assert kept == {day(3): 6.0, day(5): 2.0, day(6): 2.0}
