@@ -60,6 +60,16 @@ def pin(p: Pantry, ref: str, day: date) -> Done:
             f"{_say(p, container)} lies on no day from {dates.say(one.care_from)} on until it is "
             f"seen to: check the seals first (`tend {code}`)."
         )
+    lies = (
+        pick.candidate.container == container.id
+        for pick in menu_of(p, changed).picks
+        if pick.day == on
+    )
+    if not any(lies):
+        raise Refused(
+            f"{_say(p, container)} finds no place on {dates.say(on)}: nobody eats from the stores "
+            "then, or the day is eaten already. Name another day."
+        )
     name = f"{p.stock.batches[container.batch].code} {p.stock.batches[container.batch].food.name}"
     return keep_wishes(p, changed, f"{_say(p, container)} on {dates.say(on)}.", names=(name,))
 

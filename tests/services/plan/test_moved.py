@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 import pytest
 
+from pantry_tui.errors import Refused
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import appetite, dishes, wishes
 from pantry_tui.services.plan import week as weeks
@@ -126,3 +127,14 @@ def test_the_pack_that_its_code_thaws_first_is_the_one_of_the_first_day(
         assert (beef(), weeks.week(p).fallen) == (before[day:], ())
         p.today += timedelta(days=1)
         weeks.eaten(p, p.today)
+
+
+def test_nothing_is_put_on_a_day_that_is_eaten_already(p: Pantry) -> None:
+    up(p, "9 pint jars chicken, pressure canned, pantry, minutes=75 psi=11, 2026-10-01")
+    code = up(p, "20 lb carrots, cellar-stored, pantry, 2026-11-20")
+    weeks.accept(p)
+    weeks.eaten(p, TODAY)
+    with pytest.raises(Refused, match="eaten already"):
+        wishes.pin(p, code, TODAY)
+    wishes.pin(p, code, TODAY + timedelta(days=3))
+    assert any(t.code == code and t.day == TODAY + timedelta(days=3) for t in weeks.week(p).take)
