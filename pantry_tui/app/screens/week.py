@@ -10,9 +10,9 @@ from pantry_tui.app.format import Column, clip, leaf, take_columns
 from pantry_tui.app.lines import Heading, due_lines, heading, headings
 from pantry_tui.app.rowtext import until, what_is_left
 from pantry_tui.app.screens.acts import Acts
-from pantry_tui.app.screens.ask import Choose, ask_line, given
-from pantry_tui.app.screens.meant import WHO_EATS
+from pantry_tui.app.screens.ask import Choose, given
 from pantry_tui.app.screens.stock import Beside, RowWords
+from pantry_tui.app.screens.weekdays import ask_dish, ask_out, ask_seats
 from pantry_tui.app.weeklines import (
     DayKey,
     DishKey,
@@ -34,8 +34,8 @@ from pantry_tui.app.widgets.line import Key, Line, Listed, Source
 from pantry_tui.core.dates import say
 from pantry_tui.core.words import State
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.plan import appetite, cooking, wishes
 from pantry_tui.services.plan import week as weeks
+from pantry_tui.services.plan import wishes
 from pantry_tui.services.plan.accepting import accept
 from pantry_tui.services.plan.rows import by_day
 from pantry_tui.services.rows import Done, Take, WeekView
@@ -43,7 +43,6 @@ from pantry_tui.services.stock.rows import DueRow
 from pantry_tui.services.stock.view import rows_named
 
 _NOTES = "To know of this week"
-_NEW_DISH = "a new dish ..."
 _ANEW = "plan it anew: what you arranged in it is forgotten"
 _REWORK = "the days to come, for those who sit there now: today stays"
 
@@ -60,6 +59,8 @@ class WeekScreen(Acts, RowWords, Beside):
         self._days: dict[Key, date] = {}
         self._takes: dict[Key, Take] = {}
         self._accepted = False
+        self.stays_on: date | None = None  # the day on which the cursor stays after an act
+        self._bare: frozenset[date] = frozenset()  # days on which nobody eats at home
         self._aside: frozenset[Key] = frozenset()  # what is opened beside the meals
 
     def columns(self, width: int) -> tuple[Column, ...]:
@@ -81,6 +82,7 @@ class WeekScreen(Acts, RowWords, Beside):
         thaw = thaw_lines(takes, rows, self.host.pantry.today)
         below = self._below(found, columns)
         gone = {day: why for day, why in found.bare.items() if day < found.first}
+        self._bare = frozenset(found.bare)
         eaten = eaten_lines(found.eaten, columns, gone)
         # What must be eaten today stands above the days, what else is to be known below them.
         mine = rows_named(self.host.pantry, {one.containers[0] for one in found.fallen})
@@ -163,6 +165,19 @@ class WeekScreen(Acts, RowWords, Beside):
             super().look()
 
     # -- acting ----------------------------------------------------------------------------------
+
+    def settle_list(self) -> None:
+        """After what was said of a day the cursor is on that day, wherever its food went."""
+        super().settle_list()
+        day, self.stays_on = self.stays_on, None
+        line = self.table.current
+        if day is None or (line is not None and self._days.get(line.key) == day):
+            return
+        source = self.table.source
+        keys = [*(key for key, on in self._days.items() if on == day), DayKey(day)]
+        at = [found for key in keys if (found := source.where(key)) is not None]
+        if at:
+            self.table.move_cursor(min(at))
 
     def do_now(self, do: Callable[[Pantry], Done]) -> None:
         self.host.attempt(lambda: do(self.host.pantry))
@@ -271,42 +286,18 @@ class WeekScreen(Acts, RowWords, Beside):
     def action_out(self) -> None:
         day = self._day()
         if day is not None:
-            self.do_now(lambda p: wishes.out(p, day))
+            ask_out(self, day, away=day in self._bare)
 
     def action_dish(self) -> None:
         """One of the household's dishes on the day under the cursor."""
         day = self._day()
         if day is not None:
-            names = {_stands(one): one.dish for one in cooking.cook(self.host.pantry, most=99)}
-            title = f"Which dish on {say(day)}?"
-            question = Choose(title, [*names, _NEW_DISH], stays=_NEW_DISH, spelled=True)
-
-            def chosen(said: str) -> None:
-                self._dish(names.get(said, ""), day, question.typed.strip())
-
-            self.app.push_screen(question, given(chosen))
-
-    def _dish(self, name: str, day: date, typed: str) -> None:
-        """A dish of that name; else a new one, of which that much is `typed` already."""
-        if name:
-            self.do_now(lambda p: wishes.cook(p, name, day))
-            return
-        ask_line(
-            self,
-            f"A dish of yours for {say(day)}: its name, and the servings of each food it takes.",
-            "bean soup = 4 runner beans, 4 chicken stock",
-            lambda line: wishes.cook_new(self.host.pantry, line, day),
-            value=typed,
-        )
+            ask_dish(self, day)
 
     def action_table(self) -> None:
         """Who sits at the table when."""
-        ask_line(
-            self,
-            WHO_EATS,
-            "6 from 24 dec to 2 jan",
-            lambda line: appetite.read_table(self.host.pantry, line),
-        )
+        line = self.table.current
+        ask_seats(self, self._days.get(line.key) if line is not None else None)
 
 
 def _eaten(p: Pantry, day: date) -> Done:
@@ -322,12 +313,6 @@ def _could(row: DueRow) -> str:
     """ "pears, 7C, 4 jars, larder: best Sep 2027"."""
     left = " ".join(what_is_left(row).split())
     return f"{clip(row.food, 40)}, {row.code}, {left}, {leaf(row.place)}: {until(row)}"
-
-
-def _stands(one: cooking.Cooked) -> str:
-    """ "bean soup", or "bean soup, lacks 4 chicken stock"."""
-    lacks = ", ".join(f"{part.servings:g} {part.food}" for part in one.lacks)
-    return f"{one.dish}, lacks {lacks}" if lacks else one.dish
 
 
 def _short(value: date) -> str:

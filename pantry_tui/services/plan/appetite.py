@@ -155,6 +155,12 @@ def read_table(p: Pantry, line: str, guests: bool = False) -> Done:
     return set_table(p, people, first, last)
 
 
+def guests_on(p: Pantry, day: date) -> int:
+    """How many sit there on a day of guests; 0 where they are no more than usual."""
+    found = appetite(p)
+    return found.sit(day) if found.sit(day) > found.people else 0
+
+
 def table(p: Pantry) -> Iterator[tuple[date, int]]:
     """Days ahead on which it is otherwise than usual."""
     return ((day, n) for day, n in sorted(appetite(p).table.items()) if day >= p.today)
