@@ -12,7 +12,7 @@ from pantry_tui.errors import Refused
 from pantry_tui.services.batchwork import putup, repack
 from pantry_tui.services.lookup import signs
 from pantry_tui.services.pantry import Pantry
-from pantry_tui.services.stock import view
+from pantry_tui.services.stock import leaving, view
 from pantry_tui.services.stock.seen import At
 
 BEANS = "5 pint jars runner beans, pressure canned, 20 min, 11 lb, larder"
@@ -89,3 +89,32 @@ def test_one_that_was_in_doubt_before_is_no_better_for_it(larder: Pantry) -> Non
     unsealed(larder, code)
     with pytest.raises(Refused):
         repack.repack(larder, f"{code}/1", AGAIN, at=At(SEALED, 9 * 60))
+
+
+def test_a_seal_that_failed_within_a_day_and_is_told_late_says_as_little_of_the_others(
+    larder: Pantry,
+) -> None:
+    code = up(larder)
+    larder.today = date(2026, 11, 23)
+    told = signs.mark(larder, f"{code}/1", "seal failed", at=At(SEALED, 8 * 60))
+    assert told.sign.startswith("unsealed within a day")
+    assert told.verdict is Verdict.DISCARD  # it stood so for two days
+    assert not any("Process again" in one or "fridge" in one for one in told.do)
+    others = [one.verdict for one in view.due(larder) if f"{code}/2" in one.container_ids]
+    assert not {Verdict.UNKNOWN, Verdict.DO_NOT_TASTE, Verdict.DISCARD} & set(others)
+
+
+def test_the_same_of_a_jar_that_was_thrown_away_for_it(larder: Pantry) -> None:
+    code = up(larder)
+    larder.today = date(2026, 11, 23)
+    leaving.discard(larder, f"{code}/1", why="seal failed", at=At(SEALED, 8 * 60))
+    assert all(one.verdict is not Verdict.UNKNOWN for one in view.due(larder) if one.code == code)
+
+
+def test_found_in_storage_it_is_in_all_of_them(larder: Pantry) -> None:
+    code = up(larder)
+    larder.today = date(2026, 11, 24)
+    told = signs.mark(larder, f"{code}/1", "seal failed", at=At(date(2026, 11, 23), 8 * 60))
+    assert told.sign.startswith("loose lid")
+    found = [one.verdict for one in view.due(larder) if one.code == code]
+    assert Verdict.UNKNOWN in found
