@@ -22,8 +22,8 @@ def test_it_is_discarded_after_its_date(tmp_path: Path, pack: str, dated: str, s
     create(tmp_path / "s.db", altitude_ft=0, people=2)
     with open_pantry(tmp_path / "s.db", date(2026, 11, 29)) as p:
         places.add(p, "larder", "pantry")
-        line = f"1 {pack} infant formula, bought in, larder, bought 1 may 2026, {dated} 1 oct 2026{sold}"
-        put_up(p, read(p, line))
+        what = f"1 {pack} infant formula, bought in, larder, bought 1 may 2026"
+        put_up(p, read(p, f"{what}, {dated} 1 oct 2026{sold}"))
         (one,) = p.containers_of(p.batches()[0])
         assert p.judge(one).verdict is Verdict.DISCARD
         assert week.week(p).take == ()
