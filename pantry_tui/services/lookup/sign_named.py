@@ -11,6 +11,7 @@ from pantry_tui.core.keeping.doubt import RESCUE_DAYS
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.of_all import of_all
 from pantry_tui.core.safety.out_of_the_cold import book_the_move, says_left_out
 from pantry_tui.core.safety.own_words import OWN_ID, all_is_well, held, says_nothing_of_others
 from pantry_tui.core.safety.said import meant, without_popped, worst_named
@@ -62,7 +63,8 @@ def sign_named(p: Pantry, container: Container, text: str, day: date | None = No
     and they do not say that all is well, the doubt that keeps them. Raises BadInput naming near
     ones."""
     known = possible(p, container)
-    sign = find_sign(known, text) or _in_other_words(p, container, known, text, day)
+    sign = find_sign(known, text) or of_all(known, text)
+    sign = sign or _in_other_words(p, container, known, text, day)
     if sign is None and not (all_is_well(text) or says_left_out(text)):
         return in_own_words(known, text)
     if sign is None:
@@ -128,6 +130,8 @@ def sign_of(
     known = possible(p, container)
     if reason is said.Reason.LOOKED_WRONG:
         reason, words = said.Reason.OTHER, "smelled wrong"
+    if reason is said.Reason.OTHER and (whole := of_all(known, words)) is not None:
+        return whole
     if reason is said.Reason.OTHER:
         thrown = [one for one in known if one.verdict in THROWN]
         named = find_sign(thrown, words) or worst_named(thrown, words)

@@ -12,6 +12,7 @@ from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.of_all import OF_ALL
 from pantry_tui.core.safety.out_of_the_cold import book_the_move, says_left_out
 from pantry_tui.core.safety.own_words import OWN_ID
 from pantry_tui.core.safety.signs import (
@@ -188,6 +189,11 @@ def showing(
         verdict, sisters = Verdict.UNKNOWN, Sisters.NOTHING if which else sisters
     day = dates.say(at.day if at else p.today)
     suspect = f"{name_of(p, first)} showed {sign.words} on {day}"
+    if sign.id in OF_ALL:  # no look at another of them takes it back
+        containers = (
+            *containers,
+            *(one for one in p.containers_of(batch) if one not in containers),
+        )
     payload = said.Sign(
         batch.id,
         tuple(one.id for one in containers),
@@ -255,7 +261,7 @@ def _answer(
     name, reasons = name_of(p, container), [*_not_known(p, container, sign, text)]
     reasons += [sign.means, READING]
     steps = list(sign.steps)
-    told = about_sisters(name, sisters)
+    told = about_sisters(name, sisters, sign)
     if sign.id == OWN_ID:
         near = near_ones(p, container, text)
         steps.append(f"If it is one of these, say which: {near}.")
@@ -308,9 +314,11 @@ def _not_known(p: Pantry, container: Container, sign: Sign, text: str) -> list[s
     ]
 
 
-def about_sisters(name: str, sisters: Sisters) -> str:
+def about_sisters(name: str, sisters: Sisters, sign: Sign) -> str:
     """What is to be done with the others, "" for nothing."""
     code = name.partition("/")[0]
+    if sign.id in OF_ALL:
+        return f"It holds for all of this batch, also those given away: pantry-tui recall {code}."
     return {
         Sisters.SUSPECT: "Look at every other container of this batch, also those given away: "
         f"pantry-tui recall {code}.",

@@ -159,7 +159,7 @@ def _shown(
     payload, sisters = signs.showing(p, taken, sign, at)
     p.book(payload, **when(at))
     with_it = held_with(p, p.stock.batches[batch], payload, at)
-    told = signs.about_sisters(name_of(p, taken[0]), sisters)
+    told = signs.about_sisters(name_of(p, taken[0]), sisters, sign)
     return tuple(filter(None, (told, *with_it, *DISPOSAL.get(sign.disposal, ()))))
 
 
