@@ -19,8 +19,8 @@ _HARM = (
     r"mou?ld\w*|rot\w*|spoil\w*|bad|off|leak\w*|burst|broken|bulg\w*|swollen|open\w*|dead|smell\w*|"
     r"mouse|mice|rats?|droppings|nest|moths?|weevil\w*|ants|bait|poison\w*|paint\w*|bleach|petrol|"
     r"chemicals?|table|counter|worktop|kettle|sink|car|boot|trunk|garden|porch|steps?|bed|sofa|desk|"
-    r"garage|shed|tent|bench|pool|grill|barbecue|outside|outdoors|jars? that|ones? that|1 that|and|"
-    r"with|in|into|inside|of|from)\b"
+    r"garage|shed|tent|bench|pool|grill|barbecue|outside|outdoors|jars?|tins?|lids?|bottles?|ones?|1s?|"
+    r"and|with|in|into|inside|of|from|\w+ed|\w+ing)\b"
 )
 _SHELF = (
     r"(?:shel(?:f|ves)|cupboards?|racks?|rows?|corner|crates?|hand side|larder|pantry|cellar|box|"
@@ -38,7 +38,10 @@ _WHERE = (
     rf"(?:(?:the|our|my|all|big|old|little|other) )*(?P<thing>\w+(?: \w+){{0,3}})$"
 )
 #: People, who may be called anything.
-_NAMED = r"\b(?:mr|mrs|ms|dr)\b\.? (?!said|says|thinks?|found|told)\w+(?:'s)?"
+_NAMED = (
+    r"(?:\b(?:from|by|for|to|with) (?:old )?(?:mr|mrs|ms|dr)\b\.? \w+(?:'s)?$|"
+    r"\b(?:mr|mrs|ms|dr)\b\.? \w+'s\b)"
+)
 _PEST = r"(?:mouse|mice|rat|moth|bee|fly|ant|spider|beetle|bug|worm|snail|slug|wasp|squirrel)s?"
 _DRAWN = r"(?:pictures?|drawings?|stickers?|stamps?|paintings?|logos?)"
 _PICTURED = (
@@ -61,7 +64,8 @@ _WORN = (
 )
 #: What is to be done with it one day: not a state that it is in.
 _FOR_IT = (
-    r"\b(?:for|ready for|worth) (?:cracking|peeling|opening|thawing)\b(?! (?:open|already|now))|"
+    r"\b(?:for|ready for|worth) (?:cracking|peeling|opening|thawing)\b(?! (?:open|already|now|eggs|"
+    r"shells?|ones?))|"
     r"^(?:then |please |we |to )*crack (?:them|these|it|all|2|3|4|5|6) (?:straight )?(?:in(?:to)?|"
     r"for|over|onto|on) (?:the |a |our |my )?(?!(?:\w+ )?(?:jars?|tubs?|bowls?|cups?|box(?:es)?|"
     r"bags?|dish|glass|jug)\b)"

@@ -101,8 +101,14 @@ _DEALT_WITH = (
     r"[^.;!?\n]{0,40}?\b(?:fridge|refrigerat\w*|ate|eaten|frozen?|freezer|re ?process\w*|threw|"
     r"re ?cann\w*|thrown|binned|discard\w*|compost\w*|tossed|used (?:up|at once|first|it|that))\b"
 )
+#: Not at once, or not in the cold.
+_LATER = (
+    r"(?![^.;!?\n]*\b(?:months?|weeks?|later|cupboards?|shel(?:f|ves)|pantry|larder|cellar|since|"
+    r"january|february|march|april|june|july|august|september|october|november|december|winter|"
+    r"christmas|easter|spring|summer|autumn)\b)"
+)
 _SET_APART = (
-    rf"{_OF_ONE}(?:{_ONE_UNSEALED}{_DEALT_WITH}|"
+    rf"{_OF_ONE}(?:{_ONE_UNSEALED}{_LATER}{_DEALT_WITH}|"
     rf"{_ONE_BROKEN}(?: in (?:the|my|our) (?:canner|pot|bath))?(?:{_DEALT_WITH})?)(?: out)?"
 )
 

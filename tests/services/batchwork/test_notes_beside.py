@@ -43,6 +43,9 @@ SAID = {
     BEANS: (
         "packed with butter", "a bit of flour in it", "rice in each jar", "under butter",
         "next to the leaking jar", "behind the mouldy ones", "beside the jar that leaked",
+        "behind the fizzing jar", "beside a cracked jar", "next to the exploded tin",
+        "one jar unsealed, eaten a month later", "one jar unsealed, in the cupboard, eaten",
+        "Mrs Rotten jar smelled rotten",
         "pressure went up to 13, took it down slowly to 9", "went up to 13, then fell to 8",
         "pressure only went up to 8", "two jars unsealed, eaten the same day", "one jar unsealed",
         "Mrs Miller said rotten", "rotten, Mrs Miller's seed", "the mouse jar",
