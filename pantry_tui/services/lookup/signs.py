@@ -127,12 +127,14 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
         p.book(looked, **when(at))
         judged = p.judge(p.stock.containers[container.id])
         return SignAnswer(name, LOOKED_WORDS, judged.verdict, (), (), (), judged.reasons)
-    sign = sign_named(p, container, text)
+    sign = sign_named(p, container, text, at.day if at else None)
     payload, sisters = showing(p, (container,), sign, at, which=_which(p, ref))
     with p.together():
         p.book(payload, **when(at))
         with_it = held_with(p, p.stock.batches[batch.id], payload, at)
     answer = _answer(p, container, sign, payload.verdict, sisters, text)
+    if sisters is Sisters.TEST:
+        answer = _told_late(p, p.stock.containers[container.id], answer)
     still_to = still_to_name(p, p.stock.batches[batch.id])
     more = (*with_it, *filter(None, [still_to]))
     return replace(answer, do=(*answer.do, *more)) if more else answer
@@ -284,6 +286,18 @@ def _answer(
         tuple(disposal),
         tuple(dict.fromkeys(sources)),
         tuple(reasons),
+    )
+
+
+def _told_late(p: Pantry, container: Container, answer: SignAnswer) -> SignAnswer:
+    """What could be done within a day, told later: then the jar is judged as it stood since."""
+    judged = p.judge(container)
+    if judged.verdict not in (Verdict.DO_NOT_TASTE, Verdict.DISCARD):
+        return answer
+    later = [one for one in answer.do if one.startswith("Later")]
+    do = (*later, "Test the lids of all others of this batch now.")
+    return replace(
+        answer, verdict=judged.verdict, do=do, reasons=(*judged.reasons[:2], *answer.reasons)
     )
 
 

@@ -150,7 +150,7 @@ def _shown(
     from pantry_tui.services.stock.named_in import held_with
 
     batch = taken[0].batch
-    found = [sign_named.sign_of(p, one, reason, words) for one in taken]
+    found = [sign_named.sign_of(p, one, reason, words, at and at.day) for one in taken]
     sign = min((one for one in found if one is not None), key=strictness, default=None)
     if sign is None:
         return ()
