@@ -30,6 +30,7 @@ from pantry_tui.core.safety.jars import of_one_jar
 from pantry_tui.core.safety.measured import read_ph
 from pantry_tui.core.safety.metric_jars import LITRE, is_litre, low_acid
 from pantry_tui.core.safety.note_before import QUOTES
+from pantry_tui.core.safety.note_sour import not_sour_enough
 from pantry_tui.core.safety.prepared import CROPS, hurts_cut, is_cut, is_large
 from pantry_tui.core.safety.record import NEEDED, known
 from pantry_tui.core.safety.record import NOT_CHECKED as NO_PROCESS
@@ -138,7 +139,8 @@ NOTE_STANDS = (
 def of_a_silent_note(batch: Batch) -> str:
     """What is said beside a note that is held against nothing, a sentence; "" where there is no
     note, or what it says is told already."""
-    if not batch.note or noted(batch) or any(QUOTES in one for one in batch.doubt):
+    sour = batch.method is Method.LACTIC and not_sour_enough(batch.note)
+    if not batch.note or sour or noted(batch) or any(QUOTES in one for one in batch.doubt):
         return ""
     from pantry_tui.core.keeping.as_noted import told_beside
     from pantry_tui.core.keeping.packs import LOW_SUGAR, packed

@@ -28,6 +28,7 @@ from pantry_tui.core.keeping.trouble import Trouble
 from pantry_tui.core.keeping.weather import FOREVER
 from pantry_tui.core.model import DAY_MIN, Batch, FoodFacts
 from pantry_tui.core.safety.measured import PH_LEAST, PH_LINE, all_fahrenheit, read_ph
+from pantry_tui.core.safety.note_sour import not_sour_enough
 from pantry_tui.core.safety.salt import HEAVY_PERCENT, MOST_PERCENT, read_salt
 from pantry_tui.core.text import counted
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State
@@ -101,6 +102,11 @@ def unripe(batch: Batch, spans: Sequence[Span], zone: int, book: Rulebook) -> Tr
     if acidity is not None and acidity > PH_LINE:
         return Trouble(
             f"pH {acidity:g} is above {PH_LINE}: it has not fermented enough to be eaten."
+        )
+    if not_sour_enough(batch.note):
+        return Trouble(
+            f"Its note names a pH above {PH_LINE}: it has not fermented enough to be eaten. If it "
+            "is sourer now, record that (ph=3.9) and put the note right."
         )
     done = min(after, key=lambda span: span.start, default=None) if working else None
     if (

@@ -36,6 +36,7 @@ from pantry_tui.core.safety.note_added import animal_in, plants_in
 from pantry_tui.core.safety.note_answers import answered
 from pantry_tui.core.safety.note_beans import raw_beans
 from pantry_tui.core.safety.note_before import QUOTES, which
+from pantry_tui.core.safety.note_carried import left_warm, off_or_late
 from pantry_tui.core.safety.note_contact import came_in, past_it
 from pantry_tui.core.safety.note_cooling import Late, chilled_late
 from pantry_tui.core.safety.note_fallen import of_fallen_fruit
@@ -213,6 +214,7 @@ def _against(
         yield from plain_of_kept(clause, perishes, cooked=cooked)
         if stood_out(clause) and perishes():
             yield PERHAPS_WARM
+        yield from left_warm(method, food, clause, together, perishes, cooked=cooked)
     if may_poison(food, clause, batch.note):
         yield "it may poison: discard it, unless who knows the kind for certain has looked at it."
     if topped_up(method, clause, together):
@@ -252,7 +254,7 @@ def _over_several(
     together = "; ".join(clause for _, clause in every)
     if off_in_the_oven(together) and perishes():
         yield f"{QUOTES}{whole(note)!r}: {WARM}: discard."
-    elif out_for_hours(together) and perishes():
+    elif (out_for_hours(together) or off_or_late(together)) and perishes():
         yield f"{QUOTES}{whole(note)!r}: {PERHAPS_WARM}"
     for (_, before), (_, clause) in pairwise(every):
         if re.search(_HOW_LONG, clause):

@@ -52,6 +52,7 @@ _SPELLS = (
     (r"\b(?:most|much|half|part) of (?:the |a )?(?:day|morning|afternoon|evening|night)\b", 4 * 60),
     (r"\b(?:hours|too long|for ages|a long time)\b", 3 * 60),
 )
+BOOK_IT = "book it with `outage`, which says what to do. Until then it is not checked."
 _SINCE_WHEN = (
     "book it with `reading` and since when, which says what to do. Until then it is not checked."
 )
@@ -98,7 +99,10 @@ _BEFORE_FREEZING = (
 )
 #: What a chest shows, and who opened it, in other words.
 _CHEST = (
-    r"\boutage\b|\b(?:un ?plugged|plug pulled|pulled the plug|(?:socket|main switch|switch)(?: "
+    r"\boutage\b|\b(?:un ?plugged|(?:plug|cord|lead|cable)(?: (?:was|were|had|been|got|"
+    r"has|just|accidentally|by \w+))* (?:pulled|out|slipped|loose|fell|fallen|came (?:out|loose|"
+    r"off)|knocked|kicked|off)|(?:pulled|kicked|knocked|yanked|tripped over)(?: out)? the (?:plug|"
+    r"cord|lead|cable)|(?:socket|main switch|switch)(?: "
     r"\w+){0,2} "
     r"off)\b|\b(?:lid|door)(?: \w+){0,2} (?:not|never)(?: \w+){0,2} (?:close\w*|shut|down)\b|"
     r"\b(?:lid|door) (?:was )?propped\b|\b(?:bags?|packs?|boxes) (?:\w+ )?(?:soft|floppy|wet|"
@@ -111,8 +115,8 @@ _CHEST = (
 )
 #: It held, or nothing was in it yet.
 _HELD = (
-    r"\b(?:clean\w*|empty|before (?:i |we )?(?:fill\w*|load\w*)|filled (?:later|after)|briefly|"
-    r"once|twice|"
+    r"\b(?:clean(?:ed|ing)?|empty|before (?:i |we )?(?:fill\w*|load\w*)|filled (?:later|after)|"
+    r"briefly|once|twice|"
     r"(?:and|then) (?:shut|closed)|while (?:i|we) (?:sort|load|fill|look|pack)\w*|(?:one|two|1|2) "
     r"minutes?|"
     r"lamp|light|bulb|in town|not here|only|next door|still (?:hard|solid|frozen)|stayed)\b|"
@@ -148,7 +152,7 @@ def warm(
     frozen = method is Method.FROZEN
     off = cold_words.without_cold(clause) or (frozen and affirmed(clause, _CHEST))
     if off and not re.search(_HELD, clause) and (frozen or perishes()):
-        yield "book it with `outage`, which says what to do. Until then it is not checked."
+        yield BOOK_IT
     elif cold_words.too_warm(clause, degrees_of(clause), frozen=method is Method.FROZEN) and (
         method is Method.FROZEN or perishes()
     ):

@@ -88,7 +88,7 @@ _HOT = (
     r"bubbl\w*|brais\w*|bak(?:ed|ing)|smok\w*|roast\w*|\d{3} ?f|boil\w*|ris(?:e|en|ing))\b"
 )
 #: The rest of a meal that was put away at its end.
-_AT_ONCE = (
+AT_ONCE = (
     r"\b(?:straight|right|directly|at once|immediately)(?: (?:back|away|in|into|to|the|on))* "
     r"(?:fridge|refrigerator|freezer|ice)\b|"
     r"\b(?:chilled|fridged|refrigerated|frozen|put away|boxed|iced)(?: up)? (?:at once|"
@@ -137,6 +137,6 @@ def put_away(note: str, clause: str) -> str:
     without what was broken, where it has another one that cooked it."""
     if re.search(_ANOTHER_OVEN, note) and not re.search(_IN_IT_THEN, note):
         clause = re.sub(_BROKEN_OVEN, " ", clause)
-    if re.search(_AT_ONCE, note) is None:
+    if re.search(AT_ONCE, note) is None:
         return clause
     return re.sub(rf"{_REST_OF} (?:from|of|after) (?:the |a |our )*", "what is of a ", clause)

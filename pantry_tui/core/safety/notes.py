@@ -49,6 +49,7 @@ from pantry_tui.core.safety.note_poison import may_poison
 from pantry_tui.core.safety.note_pots import boiled_instead, cooked_first
 from pantry_tui.core.safety.note_recipe import meat_in_it, more_of_what_is_low, without_fewer
 from pantry_tui.core.safety.note_share import share
+from pantry_tui.core.safety.note_some import lacks_in_some
 from pantry_tui.core.safety.note_spoilage import spoilt
 from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_times import how_long
@@ -180,6 +181,9 @@ def doubted_notes(
             against += [_not_checked(quoted, key, some) for key in spoken]
         found += against[:1]
         before = clause
+    lacks = lacks_in_some(method, food, [clause for _, clause in every])
+    if lacks is not None and not found:
+        found.append(_not_checked(whole(note), lacks))
     if method in LIDDED and (waited := delayed(_plain(note))):
         found.append(_not_checked(waited, ""))
     if method in PROCESSED and time_unknown(together):

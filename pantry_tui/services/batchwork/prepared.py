@@ -11,7 +11,7 @@ from collections.abc import Mapping
 
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.model import FoodFacts
-from pantry_tui.core.safety.denial import DENIAL, denies, lacking
+from pantry_tui.core.safety.denial import DENIAL, LEFT_OUT, denies, lacking, spelled_not
 from pantry_tui.core.safety.measured import danger, sealed_so, unsafe_way
 from pantry_tui.core.safety.prepared import (
     CROPS,
@@ -173,7 +173,9 @@ def _left_out(plain: str, method: Method | None) -> list[str]:
 
 def contradicted(text: str, method: Method | None, record: Mapping[str, str]) -> str:
     """Why words and a record cannot both be true, a sentence: the record has what they say was
-    left out; "" where they can. That there was no vinegar says nothing of the lemon."""
+    left out; "" where they can. That there was no vinegar says nothing of the lemon, and what
+    some of the jars lack nothing of the others."""
+    text = _of_all(text)
     for key, told in said_anywhere(text, method).items():
         value = record.get(key, "")
         if is_unknown(value) or denies(value) != (key == "vacuum"):
@@ -189,6 +191,21 @@ def contradicted(text: str, method: Method | None, record: Mapping[str, str]) ->
             f"write {key}={told}."
         )
     return ""
+
+
+def _of_all(text: str) -> str:
+    """Without the clauses that say what only some of the jars went without."""
+    plain = spelled_not(text.casefold())
+    if not re.search(rf"{DENIAL}|{LEFT_OUT}", plain):
+        return text
+    from pantry_tui.core.safety.note_some import some_lack  # loaded where a note is read
+    from pantry_tui.core.safety.notes import clauses
+
+    told = list(clauses(text))
+    some = some_lack([clause for _, clause in told])
+    return (
+        "; ".join(typed for at, (typed, _) in enumerate(told) if at not in some) if some else text
+    )
 
 
 def _same_acid(text: str, value: str) -> bool:
