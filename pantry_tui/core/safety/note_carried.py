@@ -135,7 +135,8 @@ _COOKER = (
     r"?cooker|instant pot)\b(?:;|:| -)? (?:(?:which|that|it|and|but|had|has|was|were|been|got|by "
     r"then|the|plug|lid|then|turned|switched|itself|someone|somebody|i found|found|\w+) )?"
     r"(?:(?:had|has|was|were|been|got|itself|is|came|turned|switched) )*(?:un ?plugged|off(?! the)"
-    r"(?! at \d+(?::\d+)?(?:;|$))|dead|stopped|not (?:plugged|on|switched|working))\b"
+    r"(?! at \d+(?::\d+)?(?:;|$))(?! (?:after|when (?:done|it|the)|once|and (?:chill|cool)))|"
+    r"dead|stopped|not (?:plugged|on|switched|working))\b"
 )
 
 
