@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 
 from pantry_tui.core.safety.denial import affirmed
+from pantry_tui.core.safety.note_fire import in_a_fire
 from pantry_tui.core.words import Method
 
 #: How what is spoilt smells, but for drink.
@@ -228,6 +229,8 @@ OF_THE_LAND = r"\b(?:beds?|garden|fields?|allotment|plot|patch|canner|boil\w*|br
 def spoilt(method: Method, clause: str) -> bool:
     """Whether the words say that the food was spoilt, or the glass cracked."""
     if affirmed(clause, ILL) and not ill_of_else(clause):
+        return True
+    if in_a_fire(clause):
         return True
     if re.search(_OF_ELSE, clause):
         return False
