@@ -7,6 +7,7 @@ import re
 
 from pantry_tui.core.safety.denial import affirmed
 from pantry_tui.core.safety.note_fire import in_a_fire
+from pantry_tui.core.safety.note_hands import glass_in, off
 from pantry_tui.core.words import Method
 
 #: How what is spoilt smells, but for drink.
@@ -230,7 +231,7 @@ def spoilt(method: Method, clause: str) -> bool:
     """Whether the words say that the food was spoilt, or the glass cracked."""
     if affirmed(clause, ILL) and not ill_of_else(clause):
         return True
-    if in_a_fire(clause):
+    if in_a_fire(clause) or off(clause) or glass_in(clause):
         return True
     if re.search(_OF_ELSE, clause):
         return False
