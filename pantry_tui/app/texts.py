@@ -275,7 +275,7 @@ def reading_text(
         lines += [
             f"best by        {best_or_why(made.good_until, made.why_no_best)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
-            f"verdict        {verdict(made.verdict)}",
+            f"verdict        {verdict(made.verdict)}{made.unchecked}",
         ]
         lines += [f"why            {one}" for one in why_not(made)]
         lines += [f"take care      {clean(one)}" for one in made.cautions]
@@ -324,7 +324,7 @@ def booked_text(made: PutUp) -> str:
             *map(_taken, made.made_from),
             f"best by        {best_or_why(made.good_until, made.why_no_best)}",
             f"discard after  {last_day(made.discard_after, made.discard_after_why)}",
-            f"verdict        {verdict(made.verdict)}",
+            f"verdict        {verdict(made.verdict)}{made.unchecked}",
             *why_not(made),
             *made.cautions,
             *([made.note_aside] if made.note_aside else []),

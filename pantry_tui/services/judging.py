@@ -153,7 +153,7 @@ class Judging:
         of, part = held[0], held[1][id_]
         name = f"{of.code}/{part.number}"
         begun = self._begun(new, of, part)
-        if descent.goes_on(batch, of, begun):
+        if descent.goes_on(batch, of, begun) and not self._anew(batch, of, new, part):
             shadow = descent.carried_on(new, of, part)
             yield bounds.Bound(name, self.unattended(of, shadow, now, places), bounds.How.GOES_ON)
             return
@@ -205,13 +205,19 @@ class Judging:
     def _runs_on(self, batch: Batch, of: Batch, new: Container, part: Container) -> bool:
         """Whether its limit runs on, be it its own or one that ran on to it from what it was made
         of: a limit that one process does not end is not ended by two."""
-        if descent.runs_on(batch, of, self._begun(new, of, part)):
+        anew = self._anew(batch, of, new, part)
+        if not anew and descent.runs_on(batch, of, self._begun(new, of, part)):
             return True
         return any(
             descent.kept_on(of, before, self._begun(part, before, older))
             and self._runs_on(batch, before, part, older)
             for before, older in self._made_of(of)
         )
+
+    def _anew(self, batch: Batch, of: Batch, new: Container, part: Container) -> bool:
+        """Whether a jar that had not sealed was processed once more in time."""
+        taken = descent.as_taken(new, of, part)
+        return descent.reprocessed(batch, of, taken, new.turns[0].when)
 
     def _refilled(self, batch: Batch, of: Batch, part: Container) -> bool:
         """Whether it may be only what its part was, or what that was made of and no process was

@@ -7,8 +7,10 @@ from typing import NamedTuple
 
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.dataclass import dataclass
+from pantry_tui.core.keeping.fitness import UNFIT
 from pantry_tui.core.keeping.no_day import good_until, why_no_good
 from pantry_tui.core.log.batch_payloads import Reason
+from pantry_tui.core.safety import seals
 from pantry_tui.core.words import Method, State, Verdict
 from pantry_tui.services.done import Done as Done
 from pantry_tui.services.plan.rows import Take as Take
@@ -241,6 +243,14 @@ class PutUp:
     standing: tuple[str, ...] = ()  # said beside any verdict
     made_from: tuple[Took, ...] = ()
     note_aside: str = ""  # as in BatchView
+
+    @property
+    def unchecked(self) -> str:
+        """What stands behind the verdict where something about it is not checked: that it sealed
+        is looked at later in any case."""
+        found = (one for one in self.standing if one != seals.FIRST)
+        first = "" if self.verdict in UNFIT else next(found, "").rstrip(".")
+        return first and f", but {first[:1].lower()}{first[1:]}"
 
     @property
     def good_until(self) -> date | None:

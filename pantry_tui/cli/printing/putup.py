@@ -50,7 +50,7 @@ def putup(made: PutUp) -> list[str]:
         f"{takes} {one.took or 'all'} of {one.container}; {one.left or 'nothing'} left in it"
         for one in made.made_from
     ]
-    lines.append(f"verdict: {made.verdict}")
+    lines.append(f"verdict: {made.verdict}{made.unchecked}")
     lines.append(f"best by: {best_or_why(made.good_until, made.why_no_best)}")
     last = say(made.discard_after) if made.discard_after else instead_of_day(made.discard_after_why)
     lines.append(f"discard after: {last}")

@@ -18,16 +18,29 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
+from datetime import timedelta
 
-from pantry_tui.core.canned import LIDDED
+from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.dataclass import replace
 from pantry_tui.core.keeping.begins import begins_with
+from pantry_tui.core.keeping.doubt import RESCUE_DAYS, found_unsealed
 from pantry_tui.core.keeping.harm import SHELF_READY
 from pantry_tui.core.keeping.ladder import Assessment
 from pantry_tui.core.keeping.no_day import NOTHING
 from pantry_tui.core.keeping.thawing import parted
 from pantry_tui.core.keeping.weather import Fact, too_warm, weather
-from pantry_tui.core.model import EVER, Batch, Container, Cut, Held, Place, Read, Turn, When
+from pantry_tui.core.model import (
+    DAY_MIN,
+    EVER,
+    Batch,
+    Container,
+    Cut,
+    Held,
+    Place,
+    Read,
+    Turn,
+    When,
+)
 from pantry_tui.core.vessels import Vessel
 from pantry_tui.core.words import ASSUMED_F, Climate, Group, Method, State
 
@@ -118,6 +131,24 @@ def goes_on(batch: Batch, of: Batch, begun: frozenset[State]) -> bool:
     if batch.method is Method.BOUGHT:
         return True  # out of another container it was not bought: nothing was done to it
     return batch.method is Method.FROZEN and batch.food == of.food and State.THAWED in begun
+
+
+def reprocessed(batch: Batch, of: Batch, taken: Container, then: When) -> bool:
+    """Whether jars that did not seal, found and taken (`as_taken`) within a day of it, were
+    processed anew `then`, for the full time of a record of their own: no opened food, but made that
+    day (NCHFP, Recommended jars and lids: within 24 hours; the University of Nebraska-Lincoln
+    Extension, Saving home-canned food). It takes a process that nothing speaks against before, and
+    a lid of which nothing else was seen."""
+    if batch.carried or batch.method is not of.method or batch.method not in PROCESSED:
+        return False
+    if batch.food != of.food or of.doubt or "minutes" not in dict(batch.process):
+        return False
+    unsealed = bool(taken.signs) and all(map(found_unsealed, taken.signs))
+    if not unsealed or taken.state is not State.SEALED or taken.left != taken.first:
+        return False
+    start = taken.turns[0].when
+    late = then.day > start.day + timedelta(days=RESCUE_DAYS)
+    return not late and 0 <= then.last - start.first <= RESCUE_DAYS * DAY_MIN
 
 
 def begun(taken: Container) -> frozenset[State]:

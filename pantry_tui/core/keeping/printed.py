@@ -55,6 +55,9 @@ _FURTHEST, _COOKED_FURTHEST = 180, 60
 _SEMI_PRESERVED = frozenset(
     {"anchovies", "anchovy paste", "pickled herring", "pickled fish", "country hams"}
 )
+#: Past its date nothing of it is given to a child, also out of a tin that is whole (US FDA, infant
+#: formula; USDA FSIS, Food Product Dating; from memory).
+_NEVER_LATER = frozenset({"infant formula"})
 _USE_BY = ("dated", "use-by")
 _LONG = r"hard cheese|butter|powder|condensed|evaporated|shelf-stable|dried"
 
@@ -64,6 +67,8 @@ def is_last_safe(batch: Batch, sold: Sold) -> bool:
     on what is low in acid and packed without air or in oil, as garlic is, is fish that only salt
     keeps, or can hurt and is dated use-by; but not on a tin, whose date speaks of its quality.
     Nothing is published that keeps such a jar for longer than its maker says."""
+    if batch.food.name in _NEVER_LATER:
+        return True
     if sold is Sold.SHELF:
         ends = is_vacuum_packed(batch) or (says(batch.process, *_USE_BY) and can_hurt(batch))
         low = not batch.food.is_acid and not is_tin(batch)

@@ -71,6 +71,12 @@ _COOKING = (
 #: What is sour of itself.
 _SOUR = r"sour|kraut|borsch|pickl|vinegar|lemon|tom yum|solyanka|adobo"
 _SOUR_NOW = r"^(?:(?:it|now|is|has|a|bit|very|gone) )*(?:tast(?:es?|ed|ing) sour|sour taste)$"
+#: The mould that a blue cheese is made with.
+_OF_A_BLUE = (
+    r"^(?:(?:it|has|the|its|with|only|all) )*blue (?:mou?lds?|veins?)(?: (?:is|are|in it|inside|"
+    r"through|throughout|in the veins))* (?:as (?:it|they|there) should(?: be)?|where it should be|"
+    r"(?:that |which )?belongs?(?: (?:there|to it|in it))?|as (?:it was )?made)$"
+)
 _SPOILT = rf"{words.SPOILT}|{WORKED}"
 
 _Told = Iterator[str]
@@ -126,6 +132,8 @@ def _bad(
 ) -> _Told:
     """What it means, where it is still there."""
     if re.search(words.NOT_SPOILT, clause):
+        return
+    if "cheese" in food.name and re.search(_OF_A_BLUE, clause):
         return
     # Of loose crops the bad ones are taken out; in a jar or a bag mould and insects are in all.
     culled = re.search(words.CULLED, clause) is not None

@@ -12,10 +12,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from pantry_tui.core.amounts import in_digits, read_altitude
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.safety import note_words as terms
-from pantry_tui.core.safety.denial import DENIED, affirmed, denies
+from pantry_tui.core.safety.denial import denies
 from pantry_tui.core.safety.jars import of_one_jar, ounces
 from pantry_tui.core.safety.measured import all_minutes, read_percent, read_psi
 from pantry_tui.core.safety.note_mixture import REDUCED_SODIUM, hardly_sweet
+from pantry_tui.core.safety.note_packed import packed_otherwise
+from pantry_tui.core.safety.note_pressed import let_down_to, rose_to
 from pantry_tui.core.safety.salt import says_of_brine
 from pantry_tui.core.words import Method
 from pantry_tui.errors import BadInput
@@ -137,7 +139,6 @@ _OTHER_NUMBER = terms.any_of(
     r"quarts?\b|age|aged|o'clock|people|serv\w*|heads?|rows?|plants?|box|page|no\b|cups?|kids|"
     r"price|cost|share|gave (?!it|them)|ate|vent\w*"
 )
-
 _Differs = Iterator[tuple[str, str | None]]
 
 
@@ -159,7 +160,7 @@ def differs(
     yield from _pressures(method, said, clause)
     yield from _heights(said, altitude_ft, clause)
     yield from _nearly(method, said, clause)
-    yield from _packed(said, clause)
+    yield from packed_otherwise(said, clause)
     for degrees, unit in re.findall(terms.DEGREES, clause):
         if not re.search(terms.OTHER_DEGREES, clause) and not re.search(terms.DRIED_BEFORE, clause):
             yield "temperature", f"{degrees} {unit}"
@@ -252,6 +253,8 @@ def _pressures(method: Method, said: Mapping[str, str], clause: str) -> _Differs
             continue
         if recorded is None:
             yield "psi", f"{psi:g}"
+        elif psi > recorded and rose_to(before):
+            continue  # more than its pressure, for a while
         elif abs(psi - recorded) > 0.1:
             yield "psi", None
 
@@ -295,6 +298,9 @@ def _nearly(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
         if any(one < psi for one in weights):
             yield "psi", None
             return
+    if method is Method.PRESSURE and psi is not None and let_down_to(clause) < psi:
+        yield "psi", None
+        return
     if re.search(_OTHER_NUMBER, clause):
         return
     pressed = method is Method.PRESSURE and re.search(_SHOWN, clause)
@@ -317,34 +323,7 @@ def _nearly(method: Method, said: Mapping[str, str], clause: str) -> _Differs:
     key = "psi" if pressed or ("psi" in clause and not ended) else "minutes"
     if key == "minutes" and _had_more(clause, (number,), minutes):
         return
+    if key == "psi" and psi is not None and number > psi and rose_to(clause):
+        return
     if number not in (*minutes, psi) or re.search(_UNSURE, clause):
         yield key, None
-
-
-#: What it was packed in, and no more.
-_LIQUID = (
-    r"(?:(?:actually|really|in fact|they|were|are|was|is|all|packed|canned|put up|filled|covered|"
-    r"topped up|instead) )*(?:in|with) (?:(?:their|its|own|the|light|medium|heavy|extra|very|"
-    r"tomato|apple|grape|white|pineapple|orange|fruit|sugar|plain|boiling|hot) )*(juice|water|"
-    r"syrup)(?: instead| really| after all)?"
-)
-
-
-def _packed(said: Mapping[str, str], clause: str) -> _Differs:
-    """A pack that is not that of the record: the two have times of their own."""
-    has = said.get("pack", "")
-    liquid = re.fullmatch(_LIQUID, clause)
-    if liquid is not None and liquid[1] not in said.get("form", ""):
-        yield "form", liquid[1]
-    if not terms.speaks(clause, ("pack", "fill", "jarred", "bottled", "raw", "cold", "hot")):
-        return
-    for pack, other in (("raw", r"(?:raw|cold)"), ("hot", r"hot")):
-        if pack in has and re.search(rf"\b{DENIED} (?:\w+ )?{other} ?pack", clause):
-            yield "pack", None
-        into = rf"\b(?:packed|filled|jarred|bottled) (?:them |it |in )?{other}\b(?! (?:jars|pack))"
-        if not affirmed(clause, rf"\b{other} ?pack(?:ed|ing)?\b|{into}"):
-            continue
-        if not has:
-            yield "pack", pack
-        elif pack not in has and not (pack == "raw" and "cold" in has):
-            yield "pack", None

@@ -78,12 +78,12 @@ _NOT_FOR_PEOPLE = (
     r"^(?:(?:only|just|as|is|it|now) )*(?:pig|hog|hen|chicken|dog|cat|pet|animal|poultry) "
     r"(?:food|feed|swill)$|^(?:pig )?swill$"
 )
-_RECALLED = (
+RECALLED = (
     r"\b(?<!i )(?<!we )recalled\b(?! (?:the|that|my|how|from memory|by (?:me|us|heart)))|"
     r"\b(?:recall (?:list|notice|letter|number|order)|under (?:a )?recall|(?:product|safety|food) "
     r"recall|part of (?:a |the )?recall)\b"
 )
-_EACH = (_UNFIT, _THROWN, _DOUBTFUL, _NOT_FOR_PEOPLE, _RECALLED)
+_EACH = (_UNFIT, _THROWN, _DOUBTFUL, _NOT_FOR_PEOPLE, RECALLED)
 
 
 def set_aside(clause: str) -> bool:

@@ -13,7 +13,7 @@ from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.model import Batch, FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import affirmed
-from pantry_tui.core.safety.note_spoilage import FLOOD, GONE_BAD, ILL
+from pantry_tui.core.safety.note_spoilage import FLOOD, GONE_BAD, ILL, NERVES
 from pantry_tui.core.safety.sisters import lies_loose
 from pantry_tui.core.words import Group
 
@@ -117,7 +117,7 @@ def how_many(note: str) -> int | None:
 
 def to_cull(batch: Batch, clause: str) -> bool:
     """Whether it is bad pieces of a pile that a clause speaks of, which are taken out."""
-    if not lies_loose(batch) or re.search(rf"{_OF_ALL}|{FLOOD}|{ILL}", clause):
+    if not lies_loose(batch) or re.search(rf"{_OF_ALL}|{FLOOD}|{ILL}|{NERVES}", clause):
         return False
     if is_dry(batch.food) or "nut" in batch.food.classes:  # mouldy kernels are never sorted
         return False

@@ -51,6 +51,18 @@ ILL = (
     r"upset (?:stomach|tummy|belly)|"
     r"(?:stomach|tummy|belly) (?:ache|upset|cramps)|diarrh\w*)\b"
 )
+#: What the toxin of botulism does (US CDC, "Symptoms of botulism"; from memory). Of somebody who
+#: cannot swallow a note may speak for another reason, so it has to follow a meal.
+NERVES = (
+    r"\b(?:(?:double|blurr(?:ed|y)) (?:vision|sight)|(?:saw|seeing|see|sees) double|"
+    r"(?:vision|eyes|sight) (?:was |were |is |went |got )?blurr\w*|eye ?lids? (?:\w+ )?droop\w*|"
+    r"droop\w* eye ?lids?|slurr\w* (?:\w+ )?(?:speech|words?)|"
+    r"(?:speech|words?) (?:was |were |is |got )?slurr\w*|"
+    r"(?:trouble|difficulty|problems?|hard(?:er)?|(?:could|can)(?: not|not|n['’]?t)|unable)"
+    r"(?: in| to| with)? (?:swallow\w*|breath\w*|speak\w*|see(?:ing)?)|"
+    r"muscle weakness|weak (?:arms|legs|muscles)|paraly[sz]\w*)\b"
+)
+_AFTER = r"\b(?:day after|next (?:day|morning)|that (?:night|evening)|hours? later|afterwards?)\b"
 #: Who was ill when it was made, or of a cold.
 _ILL_MEANWHILE = (
     r"\b(?:(?:while|because) (?:\w+ ){1,2}|(?:when|since) (?:i|he|she|we|they) |as i )"
@@ -230,6 +242,8 @@ OF_THE_LAND = r"\b(?:beds?|garden|fields?|allotment|plot|patch|canner|boil\w*|br
 def spoilt(method: Method, clause: str) -> bool:
     """Whether the words say that the food was spoilt, or the glass cracked."""
     if affirmed(clause, ILL) and not ill_of_else(clause):
+        return True
+    if affirmed(clause, NERVES) and re.search(f"{_EATEN}|{_AFTER}", clause):
         return True
     if in_a_fire(clause) or off(clause) or glass_in(clause):
         return True

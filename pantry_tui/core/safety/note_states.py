@@ -26,6 +26,7 @@ from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses
 from pantry_tui.core.safety.prepared import is_large
 from pantry_tui.core.safety.prepared_words import CUT, FINER
+from pantry_tui.core.safety.seals import without_set_apart
 from pantry_tui.core.vessels import laid_eggs
 from pantry_tui.core.words import Group, Method
 
@@ -234,9 +235,9 @@ def states(method: Method, food: FoodFacts, note: str, *, dry: bool) -> tuple[To
     """What the note says that the food is by now, each state once; `dry`: it is dry as it is
     bought. What its record and its name say already is not told again."""
     found: dict[Now, Told] = {}
-    for typed, clause in of_the_process(method, list(clauses(note))):
-        done = done_of(clause)
-        if not done:
+    told = without_set_apart(note) if method in LIDDED else note
+    for typed, clause in of_the_process(method, list(clauses(told))):
+        if not (done := done_of(clause)):
             continue
         alone = done == clause
         for now, how in _of_clause(method, food, clause, done, dry=dry, alone=alone):

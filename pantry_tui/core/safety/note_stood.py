@@ -100,8 +100,8 @@ AT_ONCE = (
 )
 _REST_OF = (
     r"\b(?:left ?overs?|left over|rest|remains|left)(?= (?:from|of|after) (?:the |a |our )*"
-    r"(?:\w+ )?(?:buffet|party|picnic|pot ?luck|barbecue|bbq|fair|supper|reception|funeral|"
-    r"wedding))"
+    r"(?:\w+ )?(?:buffet|party|picnic|pot ?luck|barbecue|bbq|fair|supper|dinner|lunch|breakfast|"
+    r"meal|roast|reception|funeral|wedding))"
 )
 _BROKEN_OVEN = (
     r"\b(?:oven|stove|cooker|hob|slow cooker)(?: (?:was|had|is))? (?:broke(?:n)?(?: down)?|off|"

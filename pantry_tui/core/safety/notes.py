@@ -24,6 +24,7 @@ from pantry_tui.core.safety.note_acid import as_asked, by_jar, not_in_each_jar
 from pantry_tui.core.safety.note_answers import answered, denies_what_should_be
 from pantry_tui.core.safety.note_beans import of_the_soak, unsoaked
 from pantry_tui.core.safety.note_before import which
+from pantry_tui.core.safety.note_beside import without_what_is_beside
 from pantry_tui.core.safety.note_end import cut_short, of_the_process
 from pantry_tui.core.safety.note_fallen import as_windfalls
 from pantry_tui.core.safety.note_foods import Named, another_food
@@ -198,8 +199,11 @@ def clauses(note: str) -> Iterator[tuple[str, str]]:
     """The clauses of a note that speak of this batch: as they were typed, cut short, and in small
     letters with every number in figures."""
     note = without_a_cleaned_freezer(note)
-    for typed in re.split(_BETWEEN, re.sub(_MARK, ": unsure", re.sub(_ASKED, ": ", note))):
-        clause = in_words(_plain(typed))
+    asked = re.sub(_MARK, ": unsure", re.sub(_ASKED, ": ", note))
+    every = [(typed, in_words(_plain(typed))) for typed in re.split(_BETWEEN, asked)]
+    together = "; ".join(clause for _, clause in every if clause)
+    for typed, plain in every:
+        clause = without_what_is_beside(plain, together)
         if clause and not re.search(terms.EARLIER, clause):
             yield clean(" ".join(typed.split()))[:80], clause
 

@@ -12,6 +12,7 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from pantry_tui.core.model import Batch
+from pantry_tui.core.safety.of_all import OF_ALL
 from pantry_tui.core.safety.signs import Sign, SignVerdict
 from pantry_tui.core.vessels import is_closed
 from pantry_tui.core.words import Group, Method, Verdict
@@ -61,8 +62,8 @@ def of_sisters(sign: Sign, found: Found) -> Sisters:
     """What the sign says of the others."""
     if sign.words.startswith(_WITHIN_A_DAY):
         return Sisters.TEST
-    if sign.suspect_batch and _FLOOD in sign.words:
-        return Sisters.SUSPECT  # it came over all that stood there, whatever became of this one
+    if sign.suspect_batch and (_FLOOD in sign.words or sign.id in OF_ALL):
+        return Sisters.SUSPECT  # it is true of all of them, whatever became of this one
     if found.pile:
         bad = sign.suspect_batch or sign.verdict in _THROWN
         return Sisters.LOOK_OVER if bad else Sisters.NOTHING
@@ -81,5 +82,5 @@ def of_pile(sign: Sign, verdict: Verdict, found: Found) -> Verdict:
     """One bad piece is taken out; the rest wants a hand and is not thrown away for it, unless it
     happened to all of them."""
     thrown = verdict in (Verdict.DO_NOT_TASTE, Verdict.DISCARD)
-    to_all = any(one in sign.words for one in _TO_ALL)
+    to_all = sign.id in OF_ALL or any(one in sign.words for one in _TO_ALL)
     return Verdict.NEEDS_CARE if found.pile and thrown and not to_all else verdict

@@ -10,10 +10,11 @@ from fractions import Fraction
 from pantry_tui.core.amounts import Amount
 from pantry_tui.core.canned import LIDDED
 from pantry_tui.core.dataclass import dataclass, replace
-from pantry_tui.core.keeping.descent import AS_IT_WAS, PACKING, carries_state, filled
+from pantry_tui.core.keeping.descent import AS_IT_WAS, PACKING, carries_state, filled, reprocessed
 from pantry_tui.core.lidcode import is_code, normal_code
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.log.fold_place import path_of
+from pantry_tui.core.log.moments import some_time
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.jars import read_jar
 from pantry_tui.core.safety.made_of import Used
@@ -34,7 +35,7 @@ from pantry_tui.services.stock.drawing import (
 )
 from pantry_tui.services.stock.fit import badness, fit, refuse_if_none_fits
 from pantry_tui.services.stock.pick import batch_named, name_of, ordered
-from pantry_tui.services.stock.seen import At
+from pantry_tui.services.stock.seen import At, told_moment
 
 #: "2 lb of 2A", "3B/1", "half of 4C".
 _ITEM = re.compile(
@@ -104,10 +105,26 @@ def descent_of(p: Pantry, reading: PutUpReading, at: At | None = None) -> Descen
     same = [b for b in batches.values() if b.food == _food(p, reading)]
     if len(same) < len(batches) or any(b.method is not reading.method for b in same):
         return Descent(tuple(parts), same=len(same) == len(batches))
+    if _processed_anew(p, reading, parts, at):
+        return Descent(tuple(parts), same=True)
     days = [b.made for b in same]
     made = None if None in days else min(day for day in days if day is not None)
     states = [carries_state(p.stock.batches[one.container.batch], one.container) for one in parts]
     return Descent(tuple(parts), True, made, worst(states), same[0], same=True)
+
+
+def _processed_anew(p: Pantry, reading: PutUpReading, parts: Sequence[Part], at: At | None) -> bool:
+    """Whether all of it are jars that did not seal and are processed once more in time."""
+    then = told_moment(p, at) or p.clock.now
+    if reading.made not in (None, p.today):
+        then = some_time(reading.made, p.clock.recorded, p.today)
+
+    def one(part: Part) -> bool:
+        of = p.stock.batches[part.container.batch]
+        again = replace(of, process=reading.process, carried=False)
+        return part.amount is None and reprocessed(again, of, part.container, then)
+
+    return all(map(one, parts))
 
 
 def as_it_was_kept(p: Pantry, reading: PutUpReading) -> PutUpReading:

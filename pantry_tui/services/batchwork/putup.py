@@ -192,9 +192,9 @@ def _answer(
     reading: PutUpReading,
     descent: Descent,
 ) -> PutUp:
-    told = list(cautions(batch, [(judged.verdict, judged.usable)]))
     # Of what is thrown away nobody asks whether its process was checked.
-    told += () if judged.verdict in UNFIT else judged.standing
+    told = [] if judged.verdict in UNFIT else list(judged.standing)
+    told += cautions(batch, [(judged.verdict, judged.usable)])
     told += filter(None, [unlike_taken(descent, batch.method, reading.contents, reading.count)])
     if not batch.food.known:
         told.append("No publication here names it: judged by the strictest rule of its group.")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from pantry_tui.core.canned import LIDDED, PROCESSED
 from pantry_tui.core.dataclass import replace
@@ -10,6 +11,7 @@ from pantry_tui.core.keeping.doubt import RESCUE_DAYS
 from pantry_tui.core.keeping.limits import as_packed
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
+from pantry_tui.core.safety.of_all import of_all
 from pantry_tui.core.safety.out_of_the_cold import book_the_move, says_left_out
 from pantry_tui.core.safety.own_words import OWN_ID, all_is_well, held, says_nothing_of_others
 from pantry_tui.core.safety.said import meant, without_popped, worst_named
@@ -56,11 +58,13 @@ def _parts_of(p: Pantry, batch: Batch) -> list[Batch]:
     return list(found.values())
 
 
-def sign_named(p: Pantry, container: Container, text: str) -> Sign:
-    """The one sign that the words surely mean; where none is understood and they do not say that
-    all is well, the doubt that keeps them. Raises BadInput naming near ones."""
+def sign_named(p: Pantry, container: Container, text: str, day: date | None = None) -> Sign:
+    """The one sign that the words surely mean, seen on a `day` (today); where none is understood
+    and they do not say that all is well, the doubt that keeps them. Raises BadInput naming near
+    ones."""
     known = possible(p, container)
-    sign = find_sign(known, text) or _in_other_words(p, container, known, text)
+    sign = find_sign(known, text) or of_all(known, text)
+    sign = sign or _in_other_words(p, container, known, text, day)
     if sign is None and not (all_is_well(text) or says_left_out(text)):
         return in_own_words(known, text)
     if sign is None:
@@ -101,37 +105,46 @@ def in_own_words(known: Sequence[Sign], text: str) -> Sign:
 
 
 def _in_other_words(
-    p: Pantry, container: Container, known: Sequence[Sign], text: str
+    p: Pantry, container: Container, known: Sequence[Sign], text: str, day: date | None = None
 ) -> Sign | None:
     """The worst sign that a person's own words mean, a lid that did not hold among them."""
     batch = p.stock.batches[container.batch]
     name, working = batch.food.name, last_state(container) is State.IN_PROGRESS
-    if _just_made(p, container):
+    if _just_made(p, container, day):
         text = without_popped(text)  # it may never have gone down, and no gas lifts it
-    lid = sign_of(p, container, said.Reason.SEAL_FAILED) if says_seal_failed(text) else None
+    seal = said.Reason.SEAL_FAILED
+    lid = sign_of(p, container, seal, day=day) if says_seal_failed(text) else None
     own = meant(known, beside_the_seal(text) if lid else text, name, working)
     return min((one for one in (own, lid) if one is not None), key=strictness, default=None)
 
 
-def sign_of(p: Pantry, container: Container, reason: said.Reason, words: str = "") -> Sign | None:
-    """The sign that a reason for throwing away stands for, or that a person's words for it name;
-    None where it is none."""
+def sign_of(
+    p: Pantry,
+    container: Container,
+    reason: said.Reason,
+    words: str = "",
+    day: date | None = None,
+) -> Sign | None:
+    """The sign that a reason for throwing away stands for, or that a person's words for it name,
+    seen on a `day` (today); None where it is none."""
     known = possible(p, container)
     if reason is said.Reason.LOOKED_WRONG:
         reason, words = said.Reason.OTHER, "smelled wrong"
+    if reason is said.Reason.OTHER and (whole := of_all(known, words)) is not None:
+        return whole
     if reason is said.Reason.OTHER:
         thrown = [one for one in known if one.verdict in THROWN]
         named = find_sign(thrown, words) or worst_named(thrown, words)
         if named is not None:
             return named
-        other = _in_other_words(p, container, known, words)
+        other = _in_other_words(p, container, known, words, day)
         if other is not None and other.verdict in THROWN and "glass" not in other.hazard:
             return other  # a jar that was dropped says nothing of the others
         if not (says_seal_failed(words) or is_of_the_seal(words)):
             return _doubted(p, container, known, words)
         reason = said.Reason.SEAL_FAILED
     if reason is said.Reason.SEAL_FAILED:
-        words = _SAVED if _just_made(p, container) else "loose lid found in storage"
+        words = _SAVED if _just_made(p, container, day) else "loose lid found in storage"
         return next((sign for sign in known if sign.words.startswith(words)), None)
     wanted = _SIGNS_OF.get(reason, frozenset())
     suspect = (sign for sign in known if sign.suspect_batch)
@@ -153,10 +166,11 @@ def _doubted(p: Pantry, container: Container, known: Sequence[Sign], why: str) -
 _SAVED = "unsealed within a day, tested recipe"
 
 
-def _just_made(p: Pantry, container: Container) -> bool:
-    """Whether a jar whose lid did not hold may still be saved."""
+def _just_made(p: Pantry, container: Container, day: date | None = None) -> bool:
+    """Whether a jar whose lid did not hold on a `day` (today) might be saved then: whenever that is
+    told, it is a lid that never sealed, and says as little of the others."""
     made = p.stock.batches[container.batch].made
-    return made is not None and (p.today - made).days <= RESCUE_DAYS
+    return made is not None and ((day or p.today) - made).days <= RESCUE_DAYS
 
 
 #: The words of signs that a reason names.

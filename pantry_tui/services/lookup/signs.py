@@ -12,6 +12,7 @@ from pantry_tui.core.keeping.limits import judge_fresh
 from pantry_tui.core.log import payloads as said
 from pantry_tui.core.model import Batch, Container
 from pantry_tui.core.safety.caution import CAUTION
+from pantry_tui.core.safety.of_all import OF_ALL
 from pantry_tui.core.safety.out_of_the_cold import book_the_move, says_left_out
 from pantry_tui.core.safety.own_words import OWN_ID
 from pantry_tui.core.safety.signs import (
@@ -126,12 +127,14 @@ def mark(p: Pantry, ref: str, text: str, *, at: At | None = None, saw: str = "")
         p.book(looked, **when(at))
         judged = p.judge(p.stock.containers[container.id])
         return SignAnswer(name, LOOKED_WORDS, judged.verdict, (), (), (), judged.reasons)
-    sign = sign_named(p, container, text)
+    sign = sign_named(p, container, text, at.day if at else None)
     payload, sisters = showing(p, (container,), sign, at, which=_which(p, ref))
     with p.together():
         p.book(payload, **when(at))
         with_it = held_with(p, p.stock.batches[batch.id], payload, at)
     answer = _answer(p, container, sign, payload.verdict, sisters, text)
+    if sisters is Sisters.TEST:
+        answer = _told_late(p, p.stock.containers[container.id], answer)
     still_to = still_to_name(p, p.stock.batches[batch.id])
     more = (*with_it, *filter(None, [still_to]))
     return replace(answer, do=(*answer.do, *more)) if more else answer
@@ -186,6 +189,11 @@ def showing(
         verdict, sisters = Verdict.UNKNOWN, Sisters.NOTHING if which else sisters
     day = dates.say(at.day if at else p.today)
     suspect = f"{name_of(p, first)} showed {sign.words} on {day}"
+    if sign.id in OF_ALL:  # no look at another of them takes it back
+        containers = (
+            *containers,
+            *(one for one in p.containers_of(batch) if one not in containers),
+        )
     payload = said.Sign(
         batch.id,
         tuple(one.id for one in containers),
@@ -253,7 +261,7 @@ def _answer(
     name, reasons = name_of(p, container), [*_not_known(p, container, sign, text)]
     reasons += [sign.means, READING]
     steps = list(sign.steps)
-    told = about_sisters(name, sisters)
+    told = about_sisters(name, sisters, sign)
     if sign.id == OWN_ID:
         near = near_ones(p, container, text)
         steps.append(f"If it is one of these, say which: {near}.")
@@ -281,6 +289,18 @@ def _answer(
     )
 
 
+def _told_late(p: Pantry, container: Container, answer: SignAnswer) -> SignAnswer:
+    """What could be done within a day, told later: then the jar is judged as it stood since."""
+    judged = p.judge(container)
+    if judged.verdict not in (Verdict.DO_NOT_TASTE, Verdict.DISCARD):
+        return answer
+    later = [one for one in answer.do if one.startswith("Later")]
+    do = (*later, "Test the lids of all others of this batch now.")
+    return replace(
+        answer, verdict=judged.verdict, do=do, reasons=(*judged.reasons[:2], *answer.reasons)
+    )
+
+
 def _not_known(p: Pantry, container: Container, sign: Sign, text: str) -> list[str]:
     """That words which no sign of this food has were taken for doubt, and what comes near them."""
     known = possible(p, container)
@@ -294,9 +314,11 @@ def _not_known(p: Pantry, container: Container, sign: Sign, text: str) -> list[s
     ]
 
 
-def about_sisters(name: str, sisters: Sisters) -> str:
+def about_sisters(name: str, sisters: Sisters, sign: Sign) -> str:
     """What is to be done with the others, "" for nothing."""
     code = name.partition("/")[0]
+    if sign.id in OF_ALL:
+        return f"It holds for all of this batch, also those given away: pantry-tui recall {code}."
     return {
         Sisters.SUSPECT: "Look at every other container of this batch, also those given away: "
         f"pantry-tui recall {code}.",

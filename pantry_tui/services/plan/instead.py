@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from datetime import date, timedelta
 
 from pantry_tui.core import dates
-from pantry_tui.core.log.payloads import Entry
+from pantry_tui.core.log.payloads import Entry, Fate
 from pantry_tui.core.model import Container
 from pantry_tui.core.plan.menu import Candidate, Why
 from pantry_tui.core.words import Role
@@ -20,6 +20,13 @@ from pantry_tui.services.plan.rows import Fallen, Instead
 from pantry_tui.services.plan.weekdraft import WeekDraft, days_at_home, fit_on
 from pantry_tui.services.stock.pick import name_of
 from pantry_tui.services.stock.stands import of
+
+#: What became of what was planned and not eaten.
+_GONE: dict[str, str] = {
+    Fate.DISCARDED: "it was discarded",
+    Fate.GIVEN: "it was given away",
+    Fate.MISSING: "it is missing",
+}
 
 
 def soonest(p: Pantry, draft: WeekDraft, thaw_days: int, ready: date | None = None) -> date:
@@ -61,8 +68,8 @@ def why_not(p: Pantry, container: Container, day: date) -> tuple[str, str]:
 def fallen(
     p: Pantry, draft: WeekDraft, entries: Iterable[Entry], coming: Sequence[Candidate]
 ) -> Iterator[Fallen]:
-    """By day, what of the accepted week is not fit on its day, or in doubt; with each the next of
-    `coming` that could take its place, or that there is none."""
+    """By day, what of the accepted week is gone uneaten, not fit then, or in doubt; with each the
+    next of `coming` that could take its place, or that there is none."""
     first = draft.first(p.today)
     eats = appetite(p)
     lies = ((entry, days_at_home(p, eats, entry)) for entry in entries)
@@ -77,6 +84,8 @@ def fallen(
         found: dict[tuple[str, str, bool], list[Container]] = defaultdict(list)
         for id_ in entry.containers:
             container = p.stock.containers.get(id_)
+            if container is not None and container.fate in _GONE:
+                found[_GONE[container.fate], "", False].append(container)
             if container is None or not container.here:
                 continue
             stays = fit_on(p, container, days[0])

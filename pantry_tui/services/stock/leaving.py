@@ -150,7 +150,7 @@ def _shown(
     from pantry_tui.services.stock.named_in import held_with
 
     batch = taken[0].batch
-    found = [sign_named.sign_of(p, one, reason, words) for one in taken]
+    found = [sign_named.sign_of(p, one, reason, words, at and at.day) for one in taken]
     sign = min((one for one in found if one is not None), key=strictness, default=None)
     if sign is None:
         return ()
@@ -159,7 +159,7 @@ def _shown(
     payload, sisters = signs.showing(p, taken, sign, at)
     p.book(payload, **when(at))
     with_it = held_with(p, p.stock.batches[batch], payload, at)
-    told = signs.about_sisters(name_of(p, taken[0]), sisters)
+    told = signs.about_sisters(name_of(p, taken[0]), sisters, sign)
     return tuple(filter(None, (told, *with_it, *DISPOSAL.get(sign.disposal, ()))))
 
 

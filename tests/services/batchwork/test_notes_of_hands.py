@@ -1,4 +1,4 @@
-"""What notes say of food that is off, of glass in it, and of sick hands, and what sounds like it."""
+"""What notes say of food that is off, of glass in it, of sick hands, and what sounds like it."""
 
 from __future__ import annotations
 

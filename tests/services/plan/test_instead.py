@@ -13,7 +13,7 @@ from pantry_tui.services.output.kitchen import kitchen
 from pantry_tui.services.pantry import Pantry
 from pantry_tui.services.plan import dishes, wishes
 from pantry_tui.services.plan import week as weeks
-from pantry_tui.services.stock import moving, places
+from pantry_tui.services.stock import act, moving, places
 from tests.services.plan.putting_up import CANNED, TODAY, up
 
 
@@ -46,6 +46,17 @@ def test_what_is_found_spoilt_is_told_on_its_day_with_what_could_come(p: Pantry)
     assert "In its stead" in feed
     wishes.pin(p, one.instead.name, day)
     assert any(one.instead.name in take.containers for take in weeks.week(p).take)
+
+
+def test_what_was_thrown_or_given_away_is_told_and_what_was_eaten_is_not(p: Pantry) -> None:
+    up(p, f"9 pint jars chicken, {CANNED}")
+    weeks.accept(p)
+    names = [name for one in weeks.week(p).take for name in one.containers]
+    act.discard(p, names[1], why="power cut")
+    act.give(p, names[2], to="Aunt Sunniva")
+    act.use(p, names[3])
+    said = {one.containers: one.said for one in weeks.week(p).fallen}
+    assert said == {(names[1],): "it was discarded", (names[2],): "it was given away"}
 
 
 def test_where_nothing_could_come_the_day_says_so(p: Pantry) -> None:
