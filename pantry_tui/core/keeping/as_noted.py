@@ -16,7 +16,7 @@ from pantry_tui.core.dataclass import replace
 from pantry_tui.core.dates import say
 from pantry_tui.core.keeping.before_frozen import frozen_late, over_before_frozen
 from pantry_tui.core.keeping.bounds import stricter
-from pantry_tui.core.keeping.harm import can_hurt, is_dry
+from pantry_tui.core.keeping.harm import can_hurt, is_dry, is_shop_tin
 from pantry_tui.core.keeping.ladder import Assessment, worse
 from pantry_tui.core.keeping.wording import BEST, DISCARD
 from pantry_tui.core.model import Batch, Container
@@ -235,7 +235,7 @@ def _stood_hot(batch: Batch, own: Assessment) -> Assessment:
 
 def hot_places(batch: Batch) -> tuple[str, ...]:
     """What its note says of jars that stood hot, as it was typed."""
-    if batch.method not in LIDDED or not batch.note:
+    if not batch.note or not (batch.method in LIDDED or is_shop_tin(batch)):
         return ()
     told = clauses(batch.note)
     return tuple(typed for typed, clause in told if stood_hot(clause, degrees_of(clause)))

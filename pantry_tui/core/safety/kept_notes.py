@@ -53,6 +53,7 @@ from pantry_tui.core.safety.note_states import done_of
 from pantry_tui.core.safety.note_stood import put_away, stood_out
 from pantry_tui.core.safety.note_times import plainly
 from pantry_tui.core.safety.note_topped import topped_up
+from pantry_tui.core.safety.note_warned import of_the_animal, ours, warned
 from pantry_tui.core.safety.note_words import PURPOSE
 from pantry_tui.core.safety.notes import clauses, whole
 from pantry_tui.core.safety.signs import Sign, signs_for
@@ -141,7 +142,7 @@ def doubted_kept(
     )
     every = tuple(clauses(answered(note, lambda one: bool(again(note=one)))))
     together = "; ".join(clause for _, clause in every)
-    every = tuple((typed, put_away(together, clause)) for typed, clause in every)
+    every = tuple((typed, put_away(together, ours(one, together))) for typed, one in every)
     batch = Batch(
         "", "", food, method, None, size, process=tuple(record.items()), note=note.casefold()
     )
@@ -226,6 +227,8 @@ def _against(
             "fallen fruit may hold a poison of moulds that no heat destroys, and its juice the "
             "germs of the ground: discard."
         )
+    yield from warned(food, clause, together)
+    yield from of_the_animal(food, clause, together, degrees_of(clause))
     yield from spoilt(method, food, clause, signs)
     yield from _touched(method, food, clause, signs)
     if method in PACKED:

@@ -13,6 +13,8 @@ from pantry_tui.core.keeping.harm import is_dry
 from pantry_tui.core.model import FoodFacts
 from pantry_tui.core.safety import kept_words as words
 from pantry_tui.core.safety.denial import affirmed
+from pantry_tui.core.safety.note_fire import in_a_fire
+from pantry_tui.core.safety.note_hands import off
 from pantry_tui.core.safety.note_look import says
 from pantry_tui.core.safety.note_spoilage import (
     FLOOD,
@@ -100,6 +102,10 @@ def spoilt(
         told = rf"{told}|{words.STICKY}"
     if says(FLOOD, clause) and not re.search(OF_THE_LAND, clause):
         yield "what flood water carried cannot be kept out for certain: do not taste it."
+    elif in_a_fire(clause):
+        yield "the heat of a fire spoils food in its pack, and its smoke gets in: discard."
+    elif off(clause):
+        yield from _bad(method, food, clause, signs)
     elif says(ILL, clause) and not ill_of_else(clause):
         yield from _means(method, food, clause, signs)
     elif says(told, re.sub(words.SO_OF_ITSELF, " ", clause)) or _made_gas(method, food, clause):

@@ -135,9 +135,11 @@ _COOKER = (
     r"?cooker|instant pot)\b(?:;|:| -)? (?:(?:which|that|it|and|but|had|has|was|were|been|got|by "
     r"then|the|plug|lid|then|turned|switched|itself|someone|somebody|i found|found|\w+) )?"
     r"(?:(?:had|has|was|were|been|got|itself|is|came|turned|switched) )*(?:un ?plugged|off(?! the)"
-    r"(?! at \d+(?::\d+)?(?:;|$))(?! (?:after|when (?:done|it|the)|once|and (?:chill|cool)))|"
-    r"dead|stopped|not (?:plugged|on|switched|working))\b"
+    r"(?! (?:after|once|at \d+(?::\d+)?(?:;|$)))|dead|stopped|"
+    r"not (?:plugged|on|switched|working))\b"
 )
+
+_THEN_COLD = r"\b(?:then|and|rest) (?:\w+ )?(?:chill|fridge|refrigerat|freez|froz|cool)\w*"
 
 
 def left_warm(
@@ -199,4 +201,5 @@ def off_or_late(note: str) -> bool:
         return False
     late = re.search(_AT_MIDNIGHT, note) and re.search(_MEAL_AT, note)
     carried = not re.search(_COLD, note) and affirmed(note, _CARRIED)
-    return late is not None or carried or affirmed(note, _COOKER)
+    cooker = affirmed(note, _COOKER) and not re.search(_THEN_COLD, note)
+    return late is not None or carried or cooker

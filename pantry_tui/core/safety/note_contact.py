@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from pantry_tui.core.safety.note_hands import by_sick_hands, glass_in
 from pantry_tui.core.safety.note_look import says
 
 _ANIMAL = (
@@ -15,7 +16,8 @@ _ANIMAL = (
 )
 _OF_IT = (
     r"(?: *$| (?:it|them|this|the (?:soup|stew|meat|rice|food|milk|top|lot|surface|roast|ham|pie|"
-    r"butter|cream)|from it|out of it|at it)\b)"
+    r"butter|cream|pot|pan|bowl|dish|tray|plate|lid|batter|dough|cake|cheese|gravy|"
+    r"sauce)|from it|out of it|at it)\b)"
 )
 _MOUTHS = (
     rf"\b{_ANIMAL}(?: \w+)? (?:lick(?:ed|ing)|slobbered|drooled|drank|nibbled|chewed|walked|"
@@ -53,11 +55,14 @@ _SHRIVELLED = r"\b(?:shrivel\w*|wrinkl\w*|wizened|gone rubbery|rubbery)\b"
 def came_in(clause: str, told: str, *, perishes: bool, cooked: bool) -> str:
     """What the words say got into it, a sentence; "" where they say nothing of the kind. `told` is
     without what it is for. `perishes`: germs grow in it; `cooked`: a meal that was put by."""
-    if says(_GLASS, told):
+    if says(_GLASS, told) or glass_in(told):
         # Common practice, no source: nobody finds every splinter.
         return "nobody finds every splinter: discard."
     if perishes and says(_MOUTHS, told):
         return "no figure is published for what had a mouth or an animal in it, where germs grow."
+    if perishes and by_sick_hands(clause):
+        # US CDC, Norovirus: who had it makes no food for two days after; from memory.
+        return "no figure is published for what sick hands or flies were at, where germs grow."
     if cooked and says(_AGAIN, clause):
         # UK Food Standards Agency, Chilling: leftovers are reheated once (from memory).
         return "cooked food is reheated once, and no figure is published for more."

@@ -6,6 +6,8 @@ from __future__ import annotations
 import re
 
 from pantry_tui.core.safety.denial import affirmed
+from pantry_tui.core.safety.note_fire import in_a_fire
+from pantry_tui.core.safety.note_hands import glass_in, off
 from pantry_tui.core.words import Method
 
 #: How what is spoilt smells, but for drink.
@@ -242,6 +244,8 @@ def spoilt(method: Method, clause: str) -> bool:
     if affirmed(clause, ILL) and not ill_of_else(clause):
         return True
     if affirmed(clause, NERVES) and re.search(f"{_EATEN}|{_AFTER}", clause):
+        return True
+    if in_a_fire(clause) or off(clause) or glass_in(clause):
         return True
     if re.search(_OF_ELSE, clause):
         return False

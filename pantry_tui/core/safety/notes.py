@@ -55,6 +55,7 @@ from pantry_tui.core.safety.note_stages import delayed, gone_wrong
 from pantry_tui.core.safety.note_times import how_long
 from pantry_tui.core.safety.note_topped import opened_jar, watered
 from pantry_tui.core.safety.note_unsure import time_unknown
+from pantry_tui.core.safety.note_warned import of_the_animal
 from pantry_tui.core.safety.note_ways import another_way
 from pantry_tui.core.safety.prepared import PREPARED, not_tested
 from pantry_tui.core.safety.record import read_details
@@ -177,7 +178,8 @@ def doubted_notes(
             some = share(ours) > 0
             quoted = whole(note) if some else words
             spoken = ("",) if may_poison(food, ours, note) else ()
-            spoken = (*spoken, *_speaks_of(method, food, ours, named))
+            died = any(of_the_animal(food, ours, together, ()))
+            spoken = (*spoken, *([""] if died else []), *_speaks_of(method, food, ours, named))
             against += [_not_checked(quoted, key, some) for key in spoken]
         found += against[:1]
         before = clause
